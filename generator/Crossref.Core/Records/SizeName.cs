@@ -5,10 +5,10 @@ namespace Crossref.Core.Records;
 /// <summary>An attribute that may be written under <c>size</c>.</summary>
 /// <param name="Name">As written.</param>
 /// <param name="Measures">What it measures; null when it is a word.</param>
-public sealed record SizeAttribute(string Name, Dimension? Measures)
+public sealed record SizeName(string Name, Dimension? Measures)
 {
     /// <summary>Every attribute.</summary>
-    public static IReadOnlyList<SizeAttribute> All { get; } =
+    public static IReadOnlyList<SizeName> All { get; } =
     [
         .. Measured(Dimension.Length, "bore outside width length face module lit-length overall-length journal circumference pitch free-length wire depth"),
         .. Measured(Dimension.Temperature, "grease-temp temp trip"),
@@ -21,14 +21,14 @@ public sealed record SizeAttribute(string Name, Dimension? Measures)
         .. Measured(Dimension.Kelvin, "beta"),
         .. Measured(Dimension.SpringRate, "rate"),
         .. Measured(Dimension.Torque, "torque"),
-        .. Names("flange shields clearance hand ends profile contact reset frame grade").Select(n => new SizeAttribute(n, null)),
+        .. Names("flange shields clearance hand ends profile contact reset frame grade").Select(n => new SizeName(n, null)),
     ];
 
     /// <summary>The attribute of that name; null when there is none.</summary>
-    public static SizeAttribute? Find(string name) => All.FirstOrDefault(a => a.Name == name);
+    public static SizeName? Find(string name) => All.FirstOrDefault(a => a.Name == name);
 
-    private static IEnumerable<SizeAttribute> Measured(Dimension dimension, string names) =>
-        Names(names).Select(n => new SizeAttribute(n, dimension));
+    private static IEnumerable<SizeName> Measured(Dimension dimension, string names) =>
+        Names(names).Select(n => new SizeName(n, dimension));
 
     private static string[] Names(string names) => names.Split(' ');
 }
