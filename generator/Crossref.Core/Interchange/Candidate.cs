@@ -18,7 +18,7 @@ public sealed record Candidate
     /// <summary>Why, in one plain sentence.</summary>
     public required string Reason { get; init; }
     /// <summary>The path, the position's own step first.</summary>
-    public required IReadOnlyList<Step> Steps { get; init; }
+    public required IReadOnlyList<PathStep> Steps { get; init; }
     /// <summary>What to check first, and when it does not go in.</summary>
     public required IReadOnlyList<string> Conditions { get; init; }
     /// <summary>What has to be done to make it fit, in the order of the path.</summary>

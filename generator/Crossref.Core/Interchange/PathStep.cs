@@ -11,5 +11,5 @@ namespace Crossref.Core.Interchange;
 /// <param name="Source">The source or repair behind the leading statement.</param>
 /// <param name="Locator">Where in that source.</param>
 /// <param name="Via">The other position, for <see cref="StepKind.SamePosition"/>.</param>
-public sealed record Step(
+public sealed record PathStep(
     StepKind Kind, string From, string To, Basis Standing, IReadOnlyList<string> Claims, string? Source, string? Locator, string? Via = null);
