@@ -1,0 +1,78 @@
+using Crossref.Core.Evidence;
+using Crossref.Core.Records;
+
+namespace Crossref.Core.Interchange;
+
+/// <summary>Answers what fits a position. Keeps what it has judged; use one per thread.</summary>
+public sealed class Fits
+{
+    private readonly Library _library;
+    private readonly StatementBook _book;
+    private readonly Wording _wording;
+    private readonly House _house;
+    private readonly Dictionary<string, Facts> _facts = new(StringComparer.Ordinal);
+
+    /// <summary>Reads the statements of a library.</summary>
+    public Fits(Library library)
+    {
+        _library = library;
+        _book = new StatementBook(library);
+        _wording = new Wording(library);
+        _house = new House(library);
+    }
+
+    /// <summary>The library's statements.</summary>
+    public StatementBook Book => _book;
+
+    /// <summary>What is in the house.</summary>
+    public House House => _house;
+
+    /// <summary>The library's facts for a machine, or for none.</summary>
+    public Facts FactsFor(string? machine)
+    {
+        if (_facts.TryGetValue(machine ?? "", out var facts)) return facts;
+        return _facts[machine ?? ""] = new Facts(_library, _book, machine is null ? null : _library.Machines[machine]);
+    }
+
+    /// <summary>What fits a position, for a machine of its family or for none.</summary>
+    /// <exception cref="KeyNotFoundException">There is no such position or machine.</exception>
+    public FitsAnswer At(string position, string? machine = null)
+    {
+        var place = _library.Positions[position];
+        var facts = FactsFor(machine);
+        var safety = _library.IsSafety(place);
+        var candidates = new PathSearch(_library, _book, facts, place).Run()
+            .OrderBy(p => p.IsLead).ThenByDescending(p => p.Weakest).ThenBy(p => p.Length).ThenBy(p => p.Part, StringComparer.Ordinal)
+            .Select(path => ToCandidate(path, place));
+        return new FitsAnswer(position, machine, safety, [.. candidates], Refused(FactState.Disputed), Refused(FactState.RuledOut));
+
+        IReadOnlyList<Refusal> Refused(FactState state) =>
+        [
+            .. _book.PartsAt(position).Select(part => (Part: part, Fact: facts.Direct(part, place)))
+                .Where(x => x.Fact.State == state)
+                .Select(x => new Refusal(x.Part, _wording.Of(x.Fact), [.. x.Fact.Negatives.Concat(x.Fact.Positives).Select(s => s.Id)])),
+        ];
+    }
+
+    private Candidate ToCandidate(Path path, Position position)
+    {
+        var assembly = _library.Assemblies[$"{position.Family}/{position.Assembly}"];
+        return new Candidate
+        {
+            Part = path.Part,
+            IsLead = path.IsLead,
+            Weakest = path.Weakest,
+            Accepted = IsAccepted(path),
+            Reason = _wording.Of(path),
+            Steps = path.Steps,
+            Conditions = [.. path.Conditions, .. path.Shown],
+            Changes = path.Changes,
+            Cautions = [.. assembly.Cautions.Select(c => c.Id)],
+            InHouse = _house.Of(path.Part),
+        };
+    }
+
+    // Where safety is concerned only the maker's document will do, and only for a machine of which nothing is unknown.
+    private bool IsAccepted(Path path) => !path.IsLead &&
+        (path.Safety ? path is { Weakest: Basis.Documented, Conditions.Count: 0 } : path.Weakest >= _library.Card.AcceptFrom);
+}
