@@ -1,0 +1,116 @@
+using System.Security.Cryptography;
+
+namespace Crossref.Site.Writing;
+
+/// <summary>
+/// Puts a site into its folder: writes only what changed, removes pages that are no longer part of it, and never
+/// touches a file that it did not write itself. What it wrote stands in <see cref="ListName"/>, line by line as
+/// <c>sha256sum -c</c> reads it.
+/// </summary>
+public sealed class SiteWriter(string folder)
+{
+    /// <summary>The list of the site's own files.</summary>
+    public const string ListName = "crossref-files.sha256";
+
+    private readonly string _folder = Path.GetFullPath(folder);
+
+    /// <summary>Writes the files of a site.</summary>
+    /// <exception cref="SiteFolderException">The folder cannot be written, or holds files of somebody else.</exception>
+    public SiteChanges Write(IEnumerable<SiteFile> files)
+    {
+        try
+        {
+            var old = ReadOwn();
+            Directory.CreateDirectory(_folder);
+            return Write(files, old);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException && e is not SiteFolderException)
+        {
+            throw new SiteFolderException($"The site could not be written to {_folder}: {e.Message}", "Choose a folder you may write to with --out, or free some space.", e);
+        }
+    }
+
+    private SiteChanges Write(IEnumerable<SiteFile> files, IReadOnlyDictionary<string, string> old)
+    {
+        var own = new SortedDictionary<string, string>(StringComparer.Ordinal);
+        var changed = new List<(string Path, string Staged)>();
+        var staging = StagingOf(_folder);
+        // What an interrupted build left behind was never part of the site.
+        if (Directory.Exists(staging)) Directory.Delete(staging, recursive: true);
+        foreach (var file in files)
+        {
+            var hash = Convert.ToHexStringLower(SHA256.HashData(file.Content));
+            if (!own.TryAdd(file.Path, hash)) throw new InvalidOperationException($"Two pages want the path {file.Path}.");
+            var target = FullPath(file.Path);
+            if (old.GetValueOrDefault(file.Path) == hash && File.Exists(target)) continue;
+            if (!old.ContainsKey(file.Path) && File.Exists(target)) throw Foreign(target);
+            var staged = Path.Combine(staging, changed.Count.ToString(System.Globalization.CultureInfo.InvariantCulture));
+            Directory.CreateDirectory(staging);
+            File.WriteAllBytes(staged, file.Content);
+            changed.Add((file.Path, staged));
+        }
+        var stale = old.Keys.Where(path => !own.ContainsKey(path)).ToList();
+        if (changed.Count > 0 || stale.Count > 0 || !File.Exists(ListPath)) MoveIn(old, own, changed, stale);
+        return new SiteChanges(own.Count, changed.Count, stale.Count);
+    }
+
+    // Until the move is over the list names old and new files, so that the next build knows either for its own.
+    private void MoveIn(
+        IReadOnlyDictionary<string, string> old, SortedDictionary<string, string> own, List<(string Path, string Staged)> changed, List<string> stale)
+    {
+        WriteList(own.Concat(old.Where(p => !own.ContainsKey(p.Key))));
+        foreach (var (path, staged) in changed)
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(FullPath(path))!);
+            File.Move(staged, FullPath(path), overwrite: true);
+        }
+        foreach (var path in stale) Remove(path);
+        WriteList(own);
+        if (Directory.Exists(StagingOf(_folder))) Directory.Delete(StagingOf(_folder), recursive: true);
+    }
+
+    private static string StagingOf(string folder) => Path.Combine(folder, ".crossref-next");
+
+    private string ListPath => Path.Combine(_folder, ListName);
+
+    private string FullPath(string path) => Path.Combine(_folder, path.Replace('/', Path.DirectorySeparatorChar));
+
+    private void Remove(string path)
+    {
+        File.Delete(FullPath(path));
+        for (var parent = Path.GetDirectoryName(FullPath(path)); parent is not null && parent.Length > _folder.Length; parent = Path.GetDirectoryName(parent))
+        {
+            if (!Directory.Exists(parent) || Directory.EnumerateFileSystemEntries(parent).Any()) break;
+            Directory.Delete(parent);
+        }
+    }
+
+    private void WriteList(IEnumerable<KeyValuePair<string, string>> files)
+    {
+        var next = ListPath + ".next";
+        File.WriteAllText(next, string.Concat(files.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Value}  {f.Key}\n")));
+        File.Move(next, ListPath, overwrite: true);
+    }
+
+    private Dictionary<string, string> ReadOwn()
+    {
+        var own = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (File.Exists(_folder)) throw new SiteFolderException($"{_folder} is a file, not a folder.", "Choose another folder with --out.");
+        if (!Directory.Exists(_folder)) return own;
+        if (!File.Exists(ListPath))
+        {
+            return Directory.EnumerateFileSystemEntries(_folder).Order(StringComparer.Ordinal).FirstOrDefault() is { } first ? throw Foreign(first) : own;
+        }
+        foreach (var line in File.ReadLines(ListPath))
+            if (line.Length > 66 && IsInside(line[66..])) own[line[66..]] = line[..64];
+        return own;
+    }
+
+    // A list that was tampered with must not lead out of the folder.
+    private bool IsInside(string path) =>
+        Path.GetFullPath(FullPath(path)).StartsWith(_folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    private SiteFolderException Foreign(string file) => new(
+        $"{_folder} holds files that are not part of a site, such as {Path.GetRelativePath(_folder, file)}. Nothing was written.",
+        "Choose an empty or a new folder with --out.");
+}
