@@ -23,7 +23,7 @@ dotnet test Crossref.sln --no-build --logger "trx" --results-directory "$results
 status=$?
 
 # Each project leaves one result file with its counters.
-count() { grep -ho "<Counters [^>]*>" "$results"/*.trx 2>/dev/null | grep -o " $1=\"[0-9]*\"" | tr -dc '0-9\n' | paste -sd+ - | bc; }
+count() { grep -ho "<Counters [^>]*>" "$results"/*.trx 2>/dev/null | grep -o " $1=\"[0-9]*\"" | tr -dc '0-9\n' | awk '{ sum += $1 } END { print sum + 0 }'; }
 passed=$(count passed)
 failed=$(count failed)
 if [ "$status" -ne 0 ] && [ "${failed:-0}" = 0 ]; then failed=1; fi

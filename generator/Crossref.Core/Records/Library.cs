@@ -80,6 +80,10 @@ public sealed class Library
     public Model? ModelOf(Machine machine) =>
         Families.GetValueOrDefault(machine.Family.Id)?.Models.FirstOrDefault(m => m.Name == machine.Model);
 
+    /// <summary>The machines of a family that are in use, in order of id.</summary>
+    public IEnumerable<Machine> MachinesOf(string family) =>
+        Machines.Values.Where(m => !m.Retired && m.Family.Id == family).OrderBy(m => m.Id, StringComparer.Ordinal);
+
     private Dictionary<string, T> Of<T>() where T : IRecord =>
         _records.Values.OfType<T>().ToDictionary(r => r.Id, StringComparer.Ordinal);
 }

@@ -55,6 +55,8 @@ public sealed record Part : IRecord
     public IReadOnlyList<Picture> Pictures { get; init; } = [];
     /// <summary>A remark.</summary>
     public string? Note { get; init; }
+    /// <summary>Every number the part goes by: current, earlier, and other makers'.</summary>
+    public IEnumerable<string> AllNumbers => Numbers.Concat(EarlierNumbers).Concat(Also.Select(a => a.Number)).Select(n => n.Id);
     /// <summary>The number to ask for, or the id when the part has none.</summary>
     public string CurrentNumber => Numbers.Count > 0 ? Numbers[0].Id : Id;
 }

@@ -1,0 +1,42 @@
+using System.CommandLine;
+using Crossref.Cli.Commands;
+
+namespace Crossref.Cli;
+
+/// <summary>The crossref command: reads the arguments, runs one command, gives its exit code.</summary>
+public static class CommandLine
+{
+    /// <summary>Runs a command line. JSON goes to <paramref name="output"/> alone; what went wrong goes to <paramref name="error"/>.</summary>
+    /// <returns>0 fine, 1 errors in the content, 2 could not run.</returns>
+    public static int Run(string[] args, TextWriter output, TextWriter error)
+    {
+        var options = new CommonOptions();
+        var root = new RootCommand(
+            "Crossref keeps what your shop knows about parts: which one fits where, how surely, and who says so.\n" +
+            "It reads the records in a folder called content and answers questions about them, or builds a site\n" +
+            "that opens on any PC without internet.")
+        {
+            BuildCommand.Create(options),
+            CheckCommand.Create(options),
+            FitsCommand.Create(options),
+            WhereCommand.Create(options),
+            FindCommand.Create(options),
+        };
+        options.AddTo(root);
+        var parsed = root.Parse(args);
+        try
+        {
+            if (parsed.Errors.Count == 0) return parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+            if (args.Length == 0) return Math.Max(ExitCode.CouldNotRun, root.Parse("--help").Invoke(new InvocationConfiguration { Output = error, Error = error }));
+            foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + problem.Message);
+            error.WriteLine($"Try: crossref {(parsed.CommandResult.Command == root ? "" : parsed.CommandResult.Command.Name + " ")}--help");
+            return ExitCode.CouldNotRun;
+        }
+        catch (CannotRunException e)
+        {
+            error.WriteLine("crossref: " + e.Message);
+            error.WriteLine(e.Hint);
+            return ExitCode.CouldNotRun;
+        }
+    }
+}

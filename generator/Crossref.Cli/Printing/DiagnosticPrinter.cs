@@ -1,0 +1,35 @@
+using System.Text.Json.Nodes;
+using Crossref.Core.Checking;
+using Crossref.Core.Records;
+
+namespace Crossref.Cli.Printing;
+
+/// <summary>Prints diagnostics for people and for programs.</summary>
+internal static class DiagnosticPrinter
+{
+    internal static void Print(IReadOnlyList<Diagnostic> diagnostics, TextWriter output)
+    {
+        foreach (var diagnostic in diagnostics) output.WriteLine(DiagnosticText.Format(diagnostic));
+        var errors = diagnostics.Count(d => d.Severity == Severity.Error);
+        var warnings = diagnostics.Count - errors;
+        output.WriteLine(errors + warnings == 0 ? "Nothing to mend." : $"{Number(errors, "error")}, {Number(warnings, "warning")}.");
+    }
+
+    internal static JsonObject ToJson(IReadOnlyList<Diagnostic> diagnostics) => new()
+    {
+        ["errors"] = diagnostics.Count(d => d.Severity == Severity.Error),
+        ["warnings"] = diagnostics.Count(d => d.Severity == Severity.Warning),
+        ["diagnostics"] = JsonPrinter.Array(diagnostics, d => new JsonObject
+        {
+            ["code"] = d.Code,
+            ["severity"] = Words.Of(d.Severity),
+            ["file"] = d.Place.File,
+            ["line"] = d.Place.Line,
+            ["column"] = d.Place.Column,
+            ["message"] = d.Message,
+            ["hint"] = d.Hint,
+        }),
+    };
+
+    private static string Number(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
+}

@@ -1,0 +1,64 @@
+using System.CommandLine;
+using Crossref.Cli.Printing;
+using Crossref.Core.Checking;
+using Crossref.Core.Records;
+using Crossref.Site.Reading;
+
+namespace Crossref.Cli;
+
+/// <summary>A content folder as a command finds it: read, checked, and the library if it can be worked with.</summary>
+internal sealed class Workspace
+{
+    private readonly Library? _library;
+
+    private Workspace(Library? library, IReadOnlyList<Diagnostic> diagnostics)
+    {
+        _library = library;
+        Diagnostics = diagnostics;
+    }
+
+    /// <summary>Everything that reading and checking found, in order of place.</summary>
+    internal IReadOnlyList<Diagnostic> Diagnostics { get; }
+
+    /// <summary>Whether an error was found.</summary>
+    internal bool HasErrors => _library is null || Diagnostics.Any(d => d.Severity == Severity.Error);
+
+    /// <summary>Opens the folder that the command line names.</summary>
+    /// <exception cref="CannotRunException">There is no such folder, or nothing in it.</exception>
+    internal static Workspace Open(CommonOptions options, ParseResult parsed)
+    {
+        var folder = options.Content(parsed);
+        if (!Directory.Exists(folder))
+        {
+            throw new CannotRunException(
+                File.Exists(folder) ? $"{folder} is a file, not a folder." : $"There is no folder {Path.GetFullPath(folder)}.",
+                "Go to the folder that holds your content folder, or name it: --content DIR.");
+        }
+        try
+        {
+            var read = ContentReader.Read(folder);
+            if (read.Library is null && read.Diagnostics.Count == 0)
+                throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
+            IReadOnlyList<Diagnostic> found = read.Library is { } library ? Checks.Run(library, new CheckContext(options.Today(parsed))) : [];
+            return new Workspace(read.Library, Ordered(read.Diagnostics.Concat(found)));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new CannotRunException($"The folder {Path.GetFullPath(folder)} could not be read: {e.Message}", "Check that the disk or stick is in and that you may read it.");
+        }
+    }
+
+    /// <summary>The library, or null after its errors were printed.</summary>
+    internal Library? LibraryOrErrors(ParseResult parsed)
+    {
+        if (!HasErrors) return _library;
+        DiagnosticPrinter.Print(Diagnostics.Where(d => d.Severity == Severity.Error).ToList(), parsed.InvocationConfiguration.Error);
+        return null;
+    }
+
+    private static List<Diagnostic> Ordered(IEnumerable<Diagnostic> diagnostics) =>
+    [
+        .. diagnostics.OrderBy(d => d.Place.File, StringComparer.Ordinal).ThenBy(d => d.Place.Line).ThenBy(d => d.Place.Column)
+            .ThenBy(d => d.Code, StringComparer.Ordinal).ThenBy(d => d.Message, StringComparer.Ordinal),
+    ];
+}
