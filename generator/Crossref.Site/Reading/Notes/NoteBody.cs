@@ -1,0 +1,77 @@
+using Crossref.Core.Checking;
+using Crossref.Core.Checking.Codes;
+using Crossref.Core.Records;
+using Crossref.Site.Reading.Shapes;
+using Markdig;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace Crossref.Site.Reading.Notes;
+
+/// <summary>
+/// Looks through a note's Markdown for what it links to and shows, and refuses what must not reach a page. Only what
+/// is known to be harmless passes: record schemes for links, files of the content folder for pictures.
+/// </summary>
+internal sealed class NoteBody
+{
+    private readonly string _path;
+    private readonly int _linesBefore;
+    private readonly DiagnosticLog _log;
+    private readonly List<Ref> _links = [];
+    private readonly List<Picture> _pictures = [];
+
+    internal NoteBody(string path, string markdown, int linesBefore, DiagnosticLog log)
+    {
+        (_path, _linesBefore, _log) = (path, linesBefore, log);
+        foreach (var item in Markdown.Parse(markdown, NotePipeline.Instance).Descendants()) Look(item);
+    }
+
+    internal IReadOnlyList<Ref> Links => _links;
+
+    internal IReadOnlyList<Picture> Pictures => _pictures;
+
+    private void Look(MarkdownObject item)
+    {
+        switch (item)
+        {
+            case HtmlBlock or HtmlInline:
+                _log.Add(NoteCodes.RawHtml, PlaceOf(item), "a note cannot hold HTML", "write it in Markdown; a < that is meant as itself is written \\<");
+                break;
+            case AutolinkInline link:
+                RefuseLink(link.Url, PlaceOf(item));
+                break;
+            case LinkInline { IsImage: true } picture:
+                Picture(picture);
+                break;
+            case LinkInline link:
+                Link(link.Url ?? "", PlaceOf(item));
+                break;
+        }
+    }
+
+    private void Link(string url, Place place)
+    {
+        var colon = url.IndexOf(':', StringComparison.Ordinal);
+        if (colon > 0 && colon < url.Length - 1 && NoteLinks.Schemes.ContainsKey(url[..colon])) _links.Add(new Ref(url, place));
+        else RefuseLink(url, place);
+    }
+
+    private void RefuseLink(string url, Place place)
+    {
+        var scheme = url.Split(':')[0];
+        var otherwise = url.StartsWith("http", StringComparison.OrdinalIgnoreCase)
+            ? "write the address as plain text; nothing on the site leads out of it"
+            : $"link to a record with {string.Join(", ", NoteLinks.Schemes.Keys.Select(s => s + ":"))}";
+        _log.Add(NoteCodes.LinkAway, place, $"'{ScalarChecker.Shown(url)}' is not a link to a record",
+            url.Contains(':', StringComparison.Ordinal) ? Suggest.Hint(scheme, NoteLinks.Schemes.Keys, otherwise) : otherwise);
+    }
+
+    private void Picture(LinkInline picture)
+    {
+        var words = string.Concat(picture.Descendants().OfType<LiteralInline>().Select(l => l.Content.ToString()));
+        _pictures.Add(new Picture(Uri.UnescapeDataString(picture.Url ?? ""), words, PlaceOf(picture)));
+    }
+
+    // Markdig counts lines and columns from 0.
+    private Place PlaceOf(MarkdownObject item) => new(_path, item.Line + 1 + _linesBefore, item.Column + 1);
+}
