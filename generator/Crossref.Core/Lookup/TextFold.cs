@@ -79,7 +79,7 @@ public static class TextFold
     private static char Lower(char c) => c switch
     {
         '\u03C2' => '\u03C3', // the sigma that ends a word
-        (>= '\u0391' and <= '\u03A9') or (>= '\u0410' and <= '\u042F') => (char)(c + 32),
+        (>= '\u0391' and <= '\u03A1') or (>= '\u03A3' and <= '\u03A9') or (>= '\u0410' and <= '\u042F') => (char)(c + 32),
         >= '\u0400' and <= '\u040F' => (char)(c + 80),
         >= '\u0531' and <= '\u0556' => (char)(c + 48),
         _ => c,
