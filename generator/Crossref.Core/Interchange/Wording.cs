@@ -76,21 +76,33 @@ public sealed class Wording(Library library)
     private static string What(Statement s)
     {
         var place = s.Machine is { } machine ? " in " + machine : "";
-        var no = s.IsPositive ? "" : "did not fit: ";
-        var lowered = s.Lowered is { } why ? $", but {why}" : "";
-        return no + s.Basis switch
-        {
-            _ when s.Failure is not null => $"fitted{place}, {s.Failure}",
-            Basis.Documented => s.Kind == StatementKind.Listing ? "named in the maker's list" : "documented",
-            Basis.Proven => $"proven, ran {s.Run}{place}",
-            Basis.Ran => $"ran {s.Run}{place}",
-            Basis.Seated => (s.IsPositive ? "seated" : "tried") + place + lowered,
-            Basis.Moulded => (s.IsPositive ? "the same number is moulded on it" : "another number is moulded on it") + lowered,
-            Basis.Measured => (s.IsPositive ? "the sizes were measured and agree" : "the sizes were measured and differ") + lowered,
-            Basis.Offered => "a seller's offer" + lowered,
-            _ => s.Kind == StatementKind.Listing ? "listed" + lowered : "told" + lowered,
-        };
+        var what = s.IsPositive ? Yes(s, place) : No(s, place);
+        return s.Lowered is { } why ? $"{what}, but {why}" : what;
     }
+
+    private static string Yes(Statement s, string place) => s.Basis switch
+    {
+        _ when s.Failure is not null => $"fitted{place}, {s.Failure}",
+        Basis.Documented => s.Kind == StatementKind.Listing ? "named in the maker's list" : "documented",
+        Basis.Proven => $"proven, ran {s.Run}{place}",
+        Basis.Ran => $"ran {s.Run}{place}",
+        Basis.Seated => "seated" + place,
+        Basis.Moulded => "the same number is moulded on it",
+        Basis.Measured => "the sizes were measured and agree",
+        Basis.Offered => "a seller offers it",
+        _ => s.Kind == StatementKind.Listing ? "listed" : "told",
+    };
+
+    private static string No(Statement s, string place) => s.Basis switch
+    {
+        Basis.Documented => "the maker's document says that it does not fit",
+        Basis.Ran => $"ran {s.Run}{place} and did not hold up",
+        Basis.Seated => $"tried{place} and does not go in",
+        Basis.Moulded => "another number is moulded on it",
+        Basis.Measured => "the sizes were measured and differ",
+        Basis.Offered => "a seller says that it does not fit",
+        _ => "told that it does not fit",
+    };
 
     private string? SourceOf(Statement statement)
     {

@@ -34,7 +34,7 @@ public sealed class RuleTests
     [Fact]
     public void The_documents_hold_an_example_for_every_rule()
     {
-        Assert.True(Examples().Count() >= 40);
+        Assert.True(Examples().Count >= 40);
     }
 
     private static Library Read(RuleExample example)
