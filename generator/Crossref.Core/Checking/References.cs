@@ -2,7 +2,7 @@ using Crossref.Core.Records;
 
 namespace Crossref.Core.Checking;
 
-/// <summary>The one list of what refers to what. A note's links are apart, since they name their own type.</summary>
+/// <summary>The one list of what refers to what.</summary>
 internal static class References
 {
     /// <summary>Every reference in a record that holds something.</summary>
@@ -33,7 +33,7 @@ internal static class References
             Order r => [(r.Part, Target.Part), (r.For, Target.Unit | Target.Machine)],
             Repair r => Of(r),
             Question r => [.. Each(r.About, Target.Anything), (r.AnsweredBy, Target.Claim | Target.Source)],
-            Note r => Each(r.About, Target.Anything),
+            Note r => [.. Each(r.About, Target.Anything), .. r.Links.Select(Link)],
             _ => [],
         };
         return all.Where(r => r.To is { Id.Length: > 0 }).Select(r => new Reference(record, r.To!.Value, r.Target));
@@ -48,8 +48,8 @@ internal static class References
     private static IEnumerable<(Ref? To, Target Target)> Of(Repair repair) =>
     [
         (repair.Machine, Target.Machine), (repair.Unit, Target.Unit), (repair.Symptom, Target.Symptom),
-        // A bench repair's assembly is its unit's own, reported there.
-        (repair.Unit is null ? repair.Assembly : null, Target.Assembly),
+        // An assembly that a bench repair takes over from its unit is looked up there.
+        (repair.Assembly?.Place == repair.Unit?.Place ? null : repair.Assembly, Target.Assembly),
         .. repair.Found.Select(f => ((Ref?)f.Position, Target.Position)),
         .. repair.Removed.SelectMany(r => Three(r.Position, r.Part, r.To, Target.Bag | Target.Unit)),
         .. repair.Fitted.SelectMany(f => Three(f.Position, f.Part, f.From, Target.Bag | Target.Unit | Target.Order)),
@@ -58,6 +58,12 @@ internal static class References
 
     private static IEnumerable<(Ref? To, Target Target)> Three(Ref position, Ref part, Ref? other, Target target) =>
         [(position, Target.Position), (part, Target.Part), (other, target)];
+
+    private static (Ref? To, Target Target) Link(Ref link)
+    {
+        var colon = link.Id.IndexOf(':', StringComparison.Ordinal);
+        return (link with { Id = link.Id[(colon + 1)..] }, Targets.ByWord.GetValueOrDefault(link.Id[..Math.Max(colon, 0)], Target.Anything));
+    }
 
     private static IEnumerable<(Ref? To, Target Target)> Each(IEnumerable<Ref> refs, Target target) =>
         refs.Select(r => ((Ref?)r, target));

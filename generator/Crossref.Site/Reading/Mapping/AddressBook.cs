@@ -10,21 +10,37 @@ internal sealed class AddressBook
 {
     private readonly Dictionary<string, string> _machines = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (string Family, string Assembly)> _units = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _assemblies = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _families = new(StringComparer.Ordinal);
 
     internal AddressBook(IEnumerable<RawRecord> records)
     {
         foreach (var record in records)
         {
             var fields = new Fields(record.Map);
-            if (fields.Text("family") is not { } family) continue;
-            if (record.Type == RecordType.Machine) _machines.TryAdd(record.Id, family);
-            if (record.Type == RecordType.Unit && fields.Text("assembly") is { } assembly) _units.TryAdd(record.Id, (family, assembly));
+            var family = fields.Text("family");
+            if (record.Type == RecordType.Family)
+            {
+                _families.Add(record.Id);
+                _assemblies.UnionWith(fields.Maps("assemblies").Select(a => $"{record.Id}/{a.Text("assembly")}"));
+            }
+            if (record.Type == RecordType.Machine && family is not null) _machines.TryAdd(record.Id, family);
+            if (record.Type == RecordType.Unit && family is not null && fields.Text("assembly") is { } assembly) _units.TryAdd(record.Id, (family, assembly));
         }
     }
 
     /// <summary>The family of the machine or unit a repair worked on; null when it is not known.</summary>
-    internal string? FamilyOf(Ref? machine, Ref? unit) =>
-        machine is { } m ? _machines.GetValueOrDefault(m.Id) : unit is { } u && _units.TryGetValue(u.Id, out var home) ? home.Family : null;
+    internal string? FamilyOf(Ref? machine, Ref? unit)
+    {
+        var family = machine is { } m ? _machines.GetValueOrDefault(m.Id) : unit is { } u && _units.TryGetValue(u.Id, out var home) ? home.Family : null;
+        return family is not null && _families.Contains(family) ? family : null;
+    }
+
+    /// <summary>Whether there is such a family.</summary>
+    internal bool Knows(string family) => _families.Contains(family);
+
+    /// <summary>Whether there is such an assembly. What is local to an unknown one is not looked up: that is one mistake, not two.</summary>
+    internal bool Knows(string family, string assembly) => _assemblies.Contains($"{family}/{assembly}");
 
     /// <summary>The local id of a unit's assembly; null when it is not known.</summary>
     internal string? AssemblyOf(Ref unit) => _units.TryGetValue(unit.Id, out var home) ? home.Assembly : null;

@@ -19,7 +19,7 @@ internal sealed class RecordMapper(AddressBook addresses, DiagnosticLog log)
             RecordType.Claim => ClaimMapper.Map(raw.Id, fields),
             RecordType.Repair => _repairs.Map(raw.Id, fields),
             RecordType.Machine => StockMapper.Machine(raw.Id, fields),
-            RecordType.Unit => StockMapper.Unit(raw.Id, fields),
+            RecordType.Unit => StockMapper.Unit(raw.Id, fields, addresses),
             RecordType.Bag => StockMapper.Bag(raw.Id, fields),
             RecordType.Order => StockMapper.Order(raw.Id, fields),
             RecordType.Symptom => TextMapper.Symptom(raw.Id, fields),

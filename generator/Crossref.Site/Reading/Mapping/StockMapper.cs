@@ -23,18 +23,20 @@ internal static class StockMapper
         Note = f.Text("note"),
     };
 
-    internal static Unit Unit(string id, Fields f)
+    internal static Unit Unit(string id, Fields f, AddressBook addresses)
     {
         var (family, assembly) = (f.RequiredRef("family"), f.RequiredRef("assembly"));
+        var knownFamily = addresses.Knows(family.Id) ? family.Id : null;
+        var local = addresses.Knows(family.Id, assembly.Id) ? assembly.Id : null;
         return new Unit
         {
             Id = id,
             Place = f.Place,
             Retired = f.Yes("retired"),
             Family = family,
-            Assembly = assembly.Id.Length == 0 || family.Id.Length == 0 ? assembly with { Id = "" } : AddressBook.Assembly(assembly, family.Id),
+            Assembly = assembly.Id.Length == 0 ? assembly : AddressBook.Assembly(assembly, knownFamily),
             Machine = f.Ref("in", "rack"),
-            Missing = [.. f.Refs("missing").Select(r => AddressBook.Position(r, family.Id, assembly.Id))],
+            Missing = [.. f.Refs("missing").Select(r => AddressBook.Position(r, knownFamily, local))],
             BackInService = f.Yes("back-in-service"),
             Bin = f.Text("bin"),
             Note = f.Text("note"),

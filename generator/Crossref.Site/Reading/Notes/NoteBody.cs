@@ -52,7 +52,7 @@ internal sealed class NoteBody
     private void Link(string url, Place place)
     {
         var colon = url.IndexOf(':', StringComparison.Ordinal);
-        if (colon > 0 && colon < url.Length - 1 && NoteLinks.Schemes.ContainsKey(url[..colon])) _links.Add(new Ref(url, place));
+        if (colon > 0 && colon < url.Length - 1 && Targets.ByWord.ContainsKey(url[..colon])) _links.Add(new Ref(url, place));
         else RefuseLink(url, place);
     }
 
@@ -61,9 +61,9 @@ internal sealed class NoteBody
         var scheme = url.Split(':')[0];
         var otherwise = url.StartsWith("http", StringComparison.OrdinalIgnoreCase)
             ? "write the address as plain text; nothing on the site leads out of it"
-            : $"link to a record with {string.Join(", ", NoteLinks.Schemes.Keys.Select(s => s + ":"))}";
+            : $"link to a record with {string.Join(", ", Targets.ByWord.Keys.Select(s => s + ":"))}";
         _log.Add(NoteCodes.LinkAway, place, $"'{ScalarChecker.Shown(url)}' is not a link to a record",
-            url.Contains(':', StringComparison.Ordinal) ? Suggest.Hint(scheme, NoteLinks.Schemes.Keys, otherwise) : otherwise);
+            url.Contains(':', StringComparison.Ordinal) ? Suggest.Hint(scheme, Targets.ByWord.Keys, otherwise) : otherwise);
     }
 
     private void Picture(LinkInline picture)

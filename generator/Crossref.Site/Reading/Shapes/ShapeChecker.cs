@@ -24,6 +24,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     /// <summary>The map as far as it is sound.</summary>
     internal MapNode Map(MapNode map, MapShape shape)
     {
+        map = WithoutCommaPieces(map);
         var entries = new List<MapEntry>();
         foreach (var entry in map.Entries)
         {
@@ -104,10 +105,28 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     private static decimal LeastOf(Core.Quantities.Dimension dimension) =>
         dimension is Core.Quantities.Dimension.Angle or Core.Quantities.Dimension.Temperature ? -1_000 : 0;
 
-    private static MapNode Each(MapNode map, Func<MapEntry, Node, Node?> check)
+    // In braces 17,02 falls into the value 17 and a key 02 without a value.
+    private MapNode WithoutCommaPieces(MapNode map)
+    {
+        var kept = new List<MapEntry>();
+        var reported = false;
+        foreach (var entry in map.Entries)
+        {
+            var isPiece = entry.Value is ScalarNode { Text: "" } && entry.Key is [>= '0' and <= '9', ..] &&
+                kept is [.., { Value: ScalarNode { Text: [.., >= '0' and <= '9'] } }];
+            if (!isPiece) kept.Add(entry);
+            else if (!reported)
+                log.Add(ShapeCodes.DecimalComma, kept[^1].Value.Place, $"'{Shown(((ScalarNode)kept[^1].Value).Text)},{Shown(entry.Key)}' has a comma in a number",
+                    "write the decimal point as a point, and large numbers without separators");
+            reported = isPiece;
+        }
+        return kept.Count == map.Entries.Count ? map : new MapNode(map.Place, kept);
+    }
+
+    private MapNode Each(MapNode map, Func<MapEntry, Node, Node?> check)
     {
         var entries = new List<MapEntry>();
-        foreach (var entry in map.Entries)
+        foreach (var entry in WithoutCommaPieces(map).Entries)
         {
             var value = check(entry, entry.Value);
             if (value is MapNode { Entries: [var renamed] }) entries.Add(renamed);

@@ -31,8 +31,8 @@ internal sealed record ValueShape(ValueKind Kind)
     {
         ValueKind.Text => "text",
         ValueKind.Id => "an id",
-        ValueKind.Reference when Words.Count > 0 => $"{Targets.Name(Target)}, or {string.Join(" or ", Words)}",
-        ValueKind.Reference => Targets.Name(Target),
+        ValueKind.Reference when Words.Count > 0 => $"{Targets.Written(Target)}, or {string.Join(" or ", Words)}",
+        ValueKind.Reference => Targets.Written(Target),
         ValueKind.LocalAssembly => "the id of an assembly within its family",
         ValueKind.LocalPosition => "a position, or assembly/position",
         ValueKind.Word => $"one of {string.Join(", ", Words)}",

@@ -3,7 +3,7 @@ using Crossref.Core.Checking.Codes;
 
 namespace Crossref.Site.Reading.Yaml;
 
-/// <summary>Looks at the line where a document stopped making sense and says what is probably wrong with it.</summary>
+/// <summary>Looks at the lines around the place where a document stopped making sense and says what is probably wrong.</summary>
 internal static class BrokenYaml
 {
     /// <summary>What to report for a document that broke off at a line and column (from 1).</summary>
@@ -11,26 +11,52 @@ internal static class BrokenYaml
     {
         var lines = text.Split('\n');
         var at = Math.Clamp(line, 1, lines.Length);
-        var here = lines[at - 1];
+        if (Tab(lines, at) is var (tabLine, tabColumn))
+            return (YamlCodes.Tab, "a tab in the indentation", "indent with spaces; most editors can turn tabs into spaces", tabLine, tabColumn);
+        var (message, hint) = InLine(lines[at - 1]);
+        if (message.Length > 0) return (YamlCodes.Broken, message, hint, at, Math.Max(1, column));
+        if (OpenBracket(lines, at) is var (openLine, openColumn))
+        {
+            var bracket = lines[openLine - 1][openColumn - 1];
+            return (YamlCodes.Broken, $"this {bracket} is not closed, or a comma is missing after an entry", $"close it with {(bracket == '[' ? ']' : '}')}, and write commas between the entries", openLine, openColumn);
+        }
+        return (YamlCodes.Broken, "the document cannot be followed from here on", "check the indentation against the line above, and that every key is followed by a colon and a space", at, Math.Max(1, column));
+    }
 
-        // A tab breaks the structure at the next key, which may stand a line further down.
-        for (var l = at; l >= Math.Max(1, at - 1); l--)
+    // The reader notices a tab where the line before it ends, or where the structure no longer adds up.
+    private static (int Line, int Column)? Tab(string[] lines, int at)
+    {
+        for (var l = Math.Max(1, at - 1); l <= Math.Min(lines.Length, at + 1); l++)
         {
             var tab = lines[l - 1].AsSpan(0, Indentation(lines[l - 1])).IndexOf('\t');
-            if (tab >= 0) return (YamlCodes.Tab, "a tab in the indentation", "indent with spaces; most editors can turn tabs into spaces", l, tab + 1);
+            if (tab >= 0) return (l, tab + 1);
         }
-        var start = here.TrimStart().TrimStart('-', ' ');
-        var (message, hint) = start switch
+        return null;
+    }
+
+    private static (string Message, string Hint) InLine(string line)
+    {
+        var start = line.TrimStart().TrimStart('-', ' ');
+        var value = Value(line);
+        if (start is ['%', ..]) return ("a line that begins with % is an instruction to the YAML reader", "leave it out; text that begins with % needs quotes");
+        if (start is ['@' or '`', ..]) return ($"a value cannot begin with {start[0]}", "put it in quotes");
+        if (value is ['@' or '`' or '%' or '*' or '&' or '!', ..]) return ($"a value cannot begin with {value[0]}", "put it in quotes");
+        if (value is ['"', .. var rest] && !rest.Contains('"', StringComparison.Ordinal)) return ("a double quote is not closed", "close it at the end of the text, or leave both out");
+        if (value is ['\'', .. var inner] && inner.Count(c => c == '\'') % 2 == 0) return ("a single quote is not closed", "close it at the end of the text; an apostrophe inside single quotes is written twice");
+        if (value is not (['[' or '{', ..]) && value.Contains(": ", StringComparison.Ordinal)) return ("a colon inside a value starts another key", "put text that holds a colon and a space in quotes");
+        return ("", "");
+    }
+
+    // The last value that opens more brackets than its own line closes.
+    private static (int Line, int Column)? OpenBracket(string[] lines, int at)
+    {
+        for (var l = at; l >= 1; l--)
         {
-            ['%', ..] => ("a line that begins with % is an instruction to the YAML reader", "leave it out; text that begins with % needs quotes"),
-            ['@' or '`', ..] => ($"a value cannot begin with {start[0]}", "put it in quotes"),
-            _ when OpenQuote(here) is { } quote => ($"a {quote} is not closed", "close it at the end of the text, or leave both out; inside '…' an apostrophe is written twice"),
-            _ when Value(here) is ['@' or '`' or '%' or '*' or '&' or '!', ..] value => ($"a value cannot begin with {value[0]}", "put it in quotes"),
-            _ when Value(here).Contains(": ", StringComparison.Ordinal) && !Bracketed(here) => ("a colon inside a value starts another key", "put text that holds a colon and a space in quotes"),
-            _ when Bracketed(here) => ("a bracket or brace is not closed, or a comma is missing", "check that every [ has its ], every { its }, and that commas stand between the entries"),
-            _ => ("the document cannot be followed from here on", "check the indentation against the line above, and that every key is followed by a colon and a space"),
-        };
-        return (YamlCodes.Broken, message, hint, at, Math.Max(1, column));
+            var line = lines[l - 1];
+            var open = line.AsSpan().IndexOfAny('[', '{');
+            if (open >= 0 && line.Count(c => c is '[' or '{') > line.Count(c => c is ']' or '}')) return (l, open + 1);
+        }
+        return null;
     }
 
     private static int Indentation(string line) => line.Length - line.TrimStart(' ', '\t').Length;
@@ -40,13 +66,4 @@ internal static class BrokenYaml
         var colon = line.IndexOf(": ", StringComparison.Ordinal);
         return colon < 0 ? "" : line[(colon + 2)..].TrimStart();
     }
-
-    private static bool Bracketed(string line) => Value(line) is ['[' or '{', ..] || line.TrimStart() is ['[' or '{' or ']' or '}', ..];
-
-    private static string? OpenQuote(string line) => Value(line) switch
-    {
-        ['"', .. var rest] when !rest.Contains('"', StringComparison.Ordinal) => "double quote",
-        ['\'', .. var rest] when rest.Count(c => c == '\'') % 2 == 0 => "single quote",
-        _ => null,
-    };
 }
