@@ -7,10 +7,11 @@ internal sealed class BasisRule(Library library)
 {
     internal (Basis Basis, string? Lowered) Effective(Claim claim)
     {
-        if (claim.Source is null) return Lower(claim, Basis.Told, "no source is named");
+        if (claim.Source is not { } source) return Lower(claim, Basis.Told, "no source is named");
+        if (library.Records.GetValueOrDefault(source.Id) is { Retired: true }) return Lower(claim, Basis.Told, "its source is retired");
         return claim.Basis!.Value switch
         {
-            Basis.Documented when !library.Documents(claim.Source) => Lower(claim, Basis.Told, "its source is not a maker's document or a standard"),
+            Basis.Documented when !library.Documents(source) => Lower(claim, Basis.Told, "its source is not a maker's document or a standard"),
             Basis.Ran when !CountsAsRun(claim.Run) => Lower(claim, Basis.Seated, "the run is too short to count"),
             var basis => (basis, null),
         };

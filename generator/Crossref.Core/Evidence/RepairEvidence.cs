@@ -37,7 +37,7 @@ internal static class RepairEvidence
     private static Statement Shown(
         Library library, BasisRule rule, Repair repair, Fitting fitting, Position position, CounterHistory counter, Repair? end)
     {
-        var run = counter.Run(repair, end);
+        var run = repair.Machine is null ? null : counter.Run(repair, end);
         var failure = end is null ? null : Failure(library, fitting, position, run, end);
         return new Statement
         {
