@@ -39,8 +39,8 @@ internal sealed class Workspace
             var read = ContentReader.Read(folder);
             if (read.Library is null && read.Diagnostics.Count == 0)
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
-            IReadOnlyList<Diagnostic> found = read.Library is { } library ? Checks.Run(library, new CheckContext(options.Today(parsed))) : [];
-            return new Workspace(read.Library, Ordered(read.Diagnostics.Concat(found)));
+            var found = read.Library is { } library ? Checks.Run(library, read.ContextFor(options.Today(parsed))) : [];
+            return new Workspace(read.Library, DiagnosticOrder.Sort(read.Diagnostics.Concat(found)));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -55,10 +55,4 @@ internal sealed class Workspace
         DiagnosticPrinter.Print(Diagnostics.Where(d => d.Severity == Severity.Error).ToList(), parsed.InvocationConfiguration.Error);
         return null;
     }
-
-    private static List<Diagnostic> Ordered(IEnumerable<Diagnostic> diagnostics) =>
-    [
-        .. diagnostics.OrderBy(d => d.Place.File, StringComparer.Ordinal).ThenBy(d => d.Place.Line).ThenBy(d => d.Place.Column)
-            .ThenBy(d => d.Code, StringComparer.Ordinal).ThenBy(d => d.Message, StringComparer.Ordinal),
-    ];
 }

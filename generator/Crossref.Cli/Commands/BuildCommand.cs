@@ -1,6 +1,9 @@
 using System.CommandLine;
+using System.Text.Json.Nodes;
 using Crossref.Cli.Printing;
+using Crossref.Site;
 using Crossref.Site.Pages;
+using Crossref.Site.Pages.Templating;
 using Crossref.Site.Writing;
 
 namespace Crossref.Cli.Commands;
@@ -13,7 +16,58 @@ internal static class BuildCommand
         var folder = new Option<string>("--out") { Description = "The folder for the site", HelpName = "DIR", DefaultValueFactory = _ => "site" };
         var template = new Option<string?>("--template") { Description = "A folder with your own templates; what it lacks comes from ours", HelpName = "DIR" };
         var command = new Command("build", "Check the records and build the site, which opens by double-click.") { folder, template };
-        command.SetAction(parsed => throw new NotSupportedException());
+        command.SetAction(parsed =>
+        {
+            var (site, templates) = (parsed.GetValue(folder)!, parsed.GetValue(template));
+            if (templates is not null && !Directory.Exists(templates))
+                throw new CannotRunException($"There is no template folder {Path.GetFullPath(templates)}.", "Name a folder that exists, or leave --template out.");
+            var workspace = Workspace.Open(options, parsed);
+            if (workspace.LibraryOrErrors(parsed) is not { } library)
+            {
+                parsed.InvocationConfiguration.Error.WriteLine("Nothing was built. Mend the errors above and build again.");
+                return ExitCode.Findings;
+            }
+            var pages = SiteBuilder.Files(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = SiteBuilder.PicturesBelow(options.Content(parsed)) });
+            var changes = Write(site, pages);
+            Report(options.Json(parsed), workspace, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
+            return ExitCode.Fine;
+        });
         return command;
+    }
+
+    private static SiteChanges Write(string site, IEnumerable<SiteFile> pages)
+    {
+        try
+        {
+            return new SiteWriter(site).Write(pages);
+        }
+        catch (SiteFolderException e)
+        {
+            throw new CannotRunException(e.Message, e.Hint);
+        }
+        catch (TemplateProblemException e)
+        {
+            throw new CannotRunException(e.Message, "Mend the template, or take it out of the folder to use ours. The old site is untouched.");
+        }
+    }
+
+    private static void Report(bool json, Workspace workspace, string index, SiteChanges changes, TextWriter output)
+    {
+        if (json)
+        {
+            JsonPrinter.Print(new JsonObject
+            {
+                ["index"] = index,
+                ["files"] = changes.Files,
+                ["written"] = changes.Written,
+                ["removed"] = changes.Removed,
+                ["warnings"] = workspace.Diagnostics.Count,
+            }, output);
+            return;
+        }
+        if (workspace.Diagnostics.Count > 0) output.WriteLine($"{workspace.Diagnostics.Count} warnings; crossref check shows them.");
+        output.WriteLine($"The site has {changes.Files} files; {changes.Written} were written, {changes.Removed} removed.");
+        output.WriteLine("Open it by double-click:");
+        output.WriteLine("  " + index);
     }
 }

@@ -11,6 +11,6 @@ internal static class Known
     {
         var names = known.ToList();
         if (names.Contains(name, StringComparer.Ordinal)) return;
-        throw new CannotRunException($"There is no {what} {name}.", Suggest.Closest(name, names) is { } near ? $"Did you mean {near}?" : hint);
+        throw new CannotRunException($"There is no {what} {name}.", Suggest.Nearest(name, names) is [var near, ..] ? $"Did you mean {near}?" : hint);
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Crossref.Cli.Printing;
 using Crossref.Core.Interchange;
+using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 
 namespace Crossref.Cli.Commands;
@@ -27,8 +28,8 @@ internal static class WhereCommand
     private static string Resolve(Library library, string text)
     {
         if (library.Parts.ContainsKey(text)) return text;
-        var wanted = PartNumber.Normal(text);
-        var found = library.Parts.Values.Where(p => p.AllNumbers.Any(n => PartNumber.Normal(n) == wanted)).Select(p => p.Id).Order(StringComparer.Ordinal).ToList();
+        var wanted = NumberForm.Of(text);
+        var found = library.Parts.Values.Where(p => p.AllNumbers.Any(n => NumberForm.Of(n) == wanted)).Select(p => p.Id).Order(StringComparer.Ordinal).ToList();
         if (found.Count == 1) return found[0];
         if (found.Count > 1) throw new CannotRunException($"{text} is a number of several parts.", "Name one of them: " + string.Join(", ", found));
         Known.Require(text, library.Parts.Keys, "part", "crossref find WORDS looks parts up.");
