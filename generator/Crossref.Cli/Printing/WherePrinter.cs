@@ -80,7 +80,7 @@ internal sealed class WherePrinter(Library library)
         foreach (var standIn in standIns)
         {
             var part = library.Parts[other(standIn)];
-            output.WriteLine($"  {part.CurrentNumber} ({part.Id}) — {standIn.Word}{(standIn.Where is { } where ? $" in {where}" : "")}");
+            output.WriteLine($"  {part.CurrentNumber} ({part.Id}) — {standIn.Word}{(standIn.Where is { } where ? $" in {where}" : "")}{(standIn.Fact.Standing is { } standing ? $", {Words.Of(standing)}" : "")}");
             output.WriteLine($"      {standIn.Reason}");
         }
     }

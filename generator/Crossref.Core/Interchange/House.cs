@@ -61,7 +61,10 @@ public sealed class House
     {
         if (item.Quantity <= 0) return;
         if (!_byPart.TryGetValue(part, out var list)) _byPart[part] = list = [];
-        list.Add(item);
+        // A unit may hold the same part at several positions; it is one place to walk to.
+        var same = list.FindIndex(i => i.Id == item.Id);
+        if (same < 0) list.Add(item);
+        else list[same] = item with { Quantity = list[same].Quantity + item.Quantity };
     }
 
     private void ReadUnit(Unit unit, List<Repair> repairs, List<Owed> owed)
