@@ -65,7 +65,7 @@ public sealed class Fits
             Accepted = IsAccepted(path),
             Reason = _wording.Of(path),
             Steps = path.Steps,
-            Conditions = [.. path.Conditions, .. path.Shown],
+            Conditions = [.. path.Conditions.Union(path.Shown, StringComparer.Ordinal)],
             Changes = path.Changes,
             Cautions = [.. assembly.Cautions.Select(c => c.Id)],
             InHouse = _house.Of(path.Part),

@@ -23,7 +23,7 @@ internal sealed record Path
     internal IReadOnlyList<Term> Terms { get; init; } = [];
     /// <summary>What to check first, and exceptions; these are weighed.</summary>
     internal IReadOnlyList<string> Conditions { get; init; } = [];
-    /// <summary>Conditions at the other position of a lead: shown, not weighed.</summary>
+    /// <summary>Conditions and changes at the other position of a lead, and exceptions said of the position itself: shown, not weighed.</summary>
     internal IReadOnlyList<string> Shown { get; init; } = [];
     internal IReadOnlyList<string> Changes { get; init; } = [];
 

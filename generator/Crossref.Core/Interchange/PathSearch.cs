@@ -34,8 +34,14 @@ internal sealed class PathSearch(Library library, StatementBook book, Facts fact
         }
         var answers = _kept.Values.SelectMany(paths => paths).ToList();
         return answers.Concat(answers.SelectMany(Leads)).GroupBy(p => p.Part, StringComparer.Ordinal)
-            .Select(group => group.Aggregate((best, path) => path.CompareTo(best) < 0 ? path : best));
+            .Select(group => WithExceptions(group.Aggregate((best, path) => path.CompareTo(best) < 0 ? path : best)));
     }
+
+    // A no for some machines, said of this very position, is shown however the part was reached.
+    private Path WithExceptions(Path path) => path with
+    {
+        Shown = [.. path.Shown, .. path.Parts.Skip(1).SelectMany(part => Wording.ExceptionsOf(facts.Direct(part, position)))],
+    };
 
     private IEnumerable<Path> Substitutions(Path path)
     {
@@ -85,9 +91,9 @@ internal sealed class PathSearch(Library library, StatementBook book, Facts fact
     private IReadOnlyList<string> ShownAt(PathStep step)
     {
         var other = library.Positions[step.Via!];
-        return [.. Wording.ConditionsOf(facts.Direct(step.From, other))
-            .Union(Wording.ConditionsOf(facts.Direct(step.To, other)))
-            .Select(text => $"at {step.Via}: {text}")];
+        return [.. About(facts.Direct(step.From, other)).Union(About(facts.Direct(step.To, other))).Select(text => $"at {step.Via}: {text}")];
+
+        static IEnumerable<string> About(Fact fact) => fact.Leading!.Change is { } change ? Wording.ConditionsOf(fact).Append(change) : Wording.ConditionsOf(fact);
     }
 
     private Basis? StandsMeasured(string part, Position other) =>

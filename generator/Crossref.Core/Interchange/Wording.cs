@@ -8,11 +8,10 @@ public sealed class Wording(Library library)
 {
     /// <summary>What has to be checked first, then the machines in which it does not go in.</summary>
     public static IReadOnlyList<string> ConditionsOf(Fact fact) =>
-    [
-        .. fact.CheckFirst.Select(t => t.ToString()!)
-            .Concat(fact.State == FactState.Stands ? fact.Exceptions.Select(s => "not when " + string.Join(", ", s.Terms)) : [])
-            .Distinct(StringComparer.Ordinal),
-    ];
+        [.. fact.CheckFirst.Select(t => t.ToString()!).Concat(ExceptionsOf(fact)).Distinct(StringComparer.Ordinal)];
+
+    /// <summary>The machines in which it does not go in, as far as somebody said so and nobody knows whether this is one.</summary>
+    public static IEnumerable<string> ExceptionsOf(Fact fact) => fact.Exceptions.Select(s => "not when " + string.Join(", ", s.Terms));
 
     /// <summary>A part by the number one asks for.</summary>
     public string Part(string id) => library.Parts.GetValueOrDefault(id)?.CurrentNumber ?? id;

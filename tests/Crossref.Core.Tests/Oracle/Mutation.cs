@@ -55,7 +55,7 @@ internal enum Mutation
     SupersededRunsBackwards, SupersededAlwaysDocumented, SupersededAlwaysTold, SupersededIsASubstitution, SupersededIsLimited,
     NoSamePosition, SamePositionOfAnyKind, SamePositionOfAnyRank, SamePositionFromRan,
     SamePositionAlwaysWithoutMachine, SamePositionAlwaysInMachine, SamePositionByTheStronger, SamePositionWorst,
-    SamePositionLastAddress, SamePositionConditionsHidden, ListedWheneverListed, SamePositionConditionsExclude, SamePositionConditionsCount,
+    SamePositionLastAddress, SamePositionConditionsHidden, SamePositionChangesHidden, ExceptionsOfOtherStepsHidden, ListedWheneverListed, SamePositionConditionsExclude, SamePositionConditionsCount,
     // Paths.
     TwoStepsAtMost, FourStepsAtMost, LeadGoesOn, FirstStepIsTheStanding, LastStepIsTheStanding, OneSubstitutionIsALead,
     TwoSubstitutionsKeep, ThreeSubstitutionsMakeALead, LeadStepKeeps, ConditionsOfFirstStepOnly, ChangesOfFirstStepOnly,

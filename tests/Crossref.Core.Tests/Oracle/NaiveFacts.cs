@@ -133,7 +133,10 @@ internal sealed class NaiveFacts(Library library, NaiveStatements statements, Fu
             if (n == p && believes(Mutation.TieIsRuledOut)) state = FactState.RuledOut;
             if (0 < n && n < p && believes(Mutation.WeakerNegativeDisputes)) state = FactState.Disputed;
         }
-        if (state != FactState.Stands) return new NaiveFact(state, null, null, [], [], [], false);
+        if (believes(Mutation.NoExceptionCarried)) exceptions.Clear();
+        IReadOnlyList<string> exceptionTexts =
+            [.. exceptions.Select(e => "not when " + string.Join(", ", Excepted(e, context).Select(NaiveConditions.Words)))];
+        if (state != FactState.Stands) return new NaiveFact(state, null, null, [], exceptions, exceptionTexts, false);
 
         // "The leading statement, whose conditions and change are carried"
         var leading = positives[0];
@@ -141,11 +144,9 @@ internal sealed class NaiveFacts(Library library, NaiveStatements statements, Fu
             if (Leads(other, leading, context)) leading = other;
         var checkFirst = believes(Mutation.NoCheckFirstCarried) ? []
             : believes(Mutation.KnownTermsCarriedToo) ? NaiveConditions.Terms(leading.OnlyIf) : Unknown(leading, context);
-        if (believes(Mutation.NoExceptionCarried)) exceptions.Clear();
         return new NaiveFact(
             state, positives.MaxBy(s => Rank(s.Basis))!.Basis, leading, [.. checkFirst.Select(NaiveConditions.Words)], exceptions,
-            [.. exceptions.Select(e => "not when " + string.Join(", ", Excepted(e, context).Select(NaiveConditions.Words)))],
-            positives.Any(s => s.IsListing));
+            exceptionTexts, positives.Any(s => s.IsListing));
     }
 
     private List<Condition> Excepted(NaiveStatement exception, NaiveConditions.Context context) =>

@@ -89,7 +89,7 @@ internal sealed class NaiveFits
         // "Candidates are sorted by standing, weakest rank, fewest steps, part id."
         best.Sort(Order);
         ruledOut.Sort(StringComparer.Ordinal);
-        return new NaiveAnswer([.. best.Select(Candidate)], disputed, ruledOut);
+        return new NaiveAnswer([.. best.Select(path => Candidate(path, x, context))], disputed, ruledOut);
     }
 
     // Every path, however weak: "A path starts with a listed or claim step at X and may go on, from any part Q reached".
@@ -166,11 +166,14 @@ internal sealed class NaiveFits
             // "Y's conditions are shown, not weighed": with Y's address before them, for they are none of X's.
             IReadOnlyList<string> shown = Believes(Mutation.SamePositionConditionsHidden)
                 ? [] : [.. of.Conditions.Concat(to.Conditions).Select(c => $"at {y.Address}: {c}")];
+            // "Conditions and changes add up along a path": what was done at Y is no change here yet, but worth knowing.
+            if (!Believes(Mutation.SamePositionChangesHidden))
+                shown = [.. shown, .. Changes(of).Concat(Changes(to)).Select(c => $"at {y.Address}: {c}")];
             var step = new Step(
                 new NaiveStep(StepKind.SamePosition, q, p, weaker, y.Address),
                 Believes(Mutation.SamePositionConditionsExclude) ? [of.Leading!.OnlyIf, to.Leading!.OnlyIf] : [],
                 Believes(Mutation.SamePositionConditionsCount) ? shown : [],
-                shown, []); // What was done at Y was done for Y: no change is carried from there.
+                shown, []);
             var order = best is null ? 1 : _facts.Rank(weaker) - _facts.Rank(best.Shown.Standing);
             if (best is not null && Believes(Mutation.SamePositionWorst)) order = -order;
             if (order > 0 || (order == 0 && Believes(Mutation.SamePositionLastAddress))) best = step;
@@ -261,10 +264,13 @@ internal sealed class NaiveFits
         return string.CompareOrdinal(one.Part, other.Part) * (Believes(Mutation.SortPartsBackwards) ? -1 : 1);
     }
 
-    private NaiveCandidate Candidate(Path path)
+    private NaiveCandidate Candidate(Path path, Position x, NaiveConditions.Context context)
     {
         var conditions = Believes(Mutation.ConditionsOfFirstStepOnly)
             ? path.Steps[0].Conditions : [.. path.Steps.SelectMany(s => s.Conditions)];
+        // "a negative one does not count but is carried as an exception": also when the part is reached over another.
+        if (!Believes(Mutation.ExceptionsOfOtherStepsHidden))
+            conditions = [.. conditions, .. path.Steps.Skip(1).SelectMany(s => Direct(s.Shown.To, x, context).ExceptionTexts)];
         var changes = Believes(Mutation.ChangesOfFirstStepOnly)
             ? path.Steps[0].Changes : [.. path.Steps.SelectMany(s => s.Changes)];
         return new NaiveCandidate(
