@@ -5,7 +5,8 @@
 (() => {
   "use strict";
 
-  const LIMIT = 50;
+  const FIRST_LIMIT = 20; // each line may cost a file; more on demand
+  const MORE = 5;
   const FILTERS = { type: "Type", kind: "Kind", family: "Family", standing: "Standing" };
   const readers = new Map();
   let boxes = 0;
@@ -38,7 +39,13 @@
       this.prefix = `lookup-${++boxes}`;
       this.list.id = this.list.id || `${this.prefix}-list`;
       this.input.setAttribute("aria-controls", this.list.id);
-      this.input.addEventListener("input", () => this.ask());
+      this.limit = FIRST_LIMIT;
+      this.more = element("button", "lookup-more", "More hits");
+      this.more.type = "button";
+      this.more.hidden = true;
+      this.more.addEventListener("click", () => this.askMore());
+      this.list.after(this.more);
+      this.input.addEventListener("input", () => this.askAnew());
       form.addEventListener("submit", (event) => this.enter(event));
       form.addEventListener("keydown", (event) => this.key(event));
       window.addEventListener("hashchange", () => this.readFragment());
@@ -50,7 +57,7 @@
     get links() { return [...this.list.querySelectorAll("a")]; }
 
     get query() {
-      const query = { text: this.input.value, limit: LIMIT };
+      const query = { text: this.input.value, limit: this.limit };
       for (const select of this.form.querySelectorAll("select")) if (select.value) query[select.name] = select.value;
       return query;
     }
@@ -73,6 +80,20 @@
       } catch {
         // Said when somebody asks; a page that nobody searches need not complain.
       }
+    }
+
+    askAnew() {
+      this.limit = FIRST_LIMIT;
+      return this.ask();
+    }
+
+    // The button may vanish under the keyboard's focus, so the first line that is new takes it.
+    async askMore() {
+      const next = this.links.length;
+      this.limit *= MORE;
+      await this.ask();
+      await this.filled;
+      this.goTo(next);
     }
 
     // Answers the newest query; while one is being answered, those typed meanwhile are skipped but the last.
@@ -100,6 +121,7 @@
         if (this.entered) await this.go(reader, matches);
       } catch (error) {
         this.list.replaceChildren();
+        this.more.hidden = true;
         this.form.classList.add("lookup-failed");
         this.status.textContent = error.message;
       }
@@ -111,8 +133,9 @@
       const isAsking = query.text.trim() !== "" || Object.keys(FILTERS).some((name) => query[name]);
       this.status.textContent = !isAsking ? ""
         : matches.length === 0 ? `Nothing found for ${query.text.trim() || "this filter"}.`
-          : matches.length >= LIMIT ? `The ${LIMIT} best hits.`
+          : matches.length >= query.limit ? `The ${query.limit} best hits.`
             : matches.length === 1 ? "1 hit." : `${matches.length} hits.`;
+      this.more.hidden = matches.length < query.limit;
       const lines = matches.map(() => element("li", "lookup-hit lookup-pending", "…"));
       this.list.replaceChildren(...lines);
       this.list.setAttribute("aria-busy", String(lines.length > 0));
@@ -179,7 +202,7 @@
         event.preventDefault();
         if (at < 0) {
           this.input.value = "";
-          this.ask();
+          this.askAnew();
         }
         this.input.focus();
       } else if (at >= 0 && event.key.length === 1 && event.key !== " ") {
@@ -198,7 +221,7 @@
         select.name = name;
         select.append(new Option("any", ""), ...values.map(({ value, count }) => new Option(`${value} (${count})`, value)));
         select.value = this.wanted[name] || "";
-        select.addEventListener("change", () => this.ask());
+        select.addEventListener("change", () => this.askAnew());
         const label = element("label", "lookup-filter-label", `${caption} `);
         label.append(select);
         place.append(label, " ");

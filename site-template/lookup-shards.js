@@ -8,7 +8,6 @@
 (() => {
   "use strict";
 
-  const SHARDS_KEPT = 48;
   const LONGEST_TEXT = 200;
   const LONGEST_WORD = 40;
   const DIGITS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz-_";
@@ -92,8 +91,9 @@
   }
 
   class Store {
-    constructor(root) {
+    constructor(root, most) {
       this.root = root;
+      this.most = most;
       this.kept = new Map(); // by name, least recently used first
     }
 
@@ -105,7 +105,7 @@
         items = loadScript(this.root, name).then(decode);
         // A failed load may succeed later: a stick pulled and put back.
         items.catch(() => this.kept.delete(name));
-        if (this.kept.size >= SHARDS_KEPT) this.kept.delete(this.kept.keys().next().value);
+        if (this.kept.size >= this.most) this.kept.delete(this.kept.keys().next().value);
       }
       this.kept.set(name, items);
       return items;

@@ -10,6 +10,7 @@
 
   const VERSION = "1";
   const SMALL = 1 << 20; // an index up to this many bytes may be held in memory whole
+  const SHARDS_KEPT = 24;
   const WALK = 50000; // postings visited in one walk along a table
   const BEGINNINGS = 40; // words that the beginning of one stands for
   const MOST_TERMS = 12;
@@ -35,7 +36,8 @@
 
   class Reader {
     constructor(root, lines) {
-      const store = new Store(root);
+      // A large index keeps what a few queries need; a small one all there is.
+      const store = new Store(root, Number(lines[0][3]) <= SMALL ? Infinity : SHARDS_KEPT);
       const tables = new Map(lines.filter((line) => line[0] === "table")
         .map(([, name, keys]) => [name, new Table(name, keys.split(" ").filter(Boolean), store)]));
       for (const name of TABLES) {
@@ -176,27 +178,22 @@
 
     // Entries that answer as many terms as any does; overflow is read only when too few come without.
     async byTerms(terms, allowed, enough) {
-      const first = await this.byTermsOnce(terms, allowed, false);
-      return first.isCut && (!first.isAll || first.matches.length < enough)
-        ? (await this.byTermsOnce(terms, allowed, true)).matches
-        : first.matches;
-    }
-
-    async byTermsOnce(terms, allowed, deep) {
-      const byEntry = new Map();
+      const found = [];
       const cut = { is: false };
-      for (const term of terms) {
-        for (const [entry, match] of await this.byTerm(term, terms.length > 1, allowed, deep, cut)) {
-          if (!byEntry.has(entry)) byEntry.set(entry, []);
-          byEntry.get(entry).push(match);
+      for (const term of terms) found.push(await this.byTerm(term, terms.length > 1, allowed, false, cut));
+      const { matches, isAll } = combine(found, this.entries);
+      if (!cut.is || (isAll && matches.length >= enough)) return matches;
+      // Some entry answers every term, so only such entries count, and each term leaves fewer for the next:
+      // the rarest goes first.
+      let left = allowed;
+      for (const i of terms.map((_, index) => index).sort((x, y) => found[x].size - found[y].size)) {
+        found[i] = await this.byTerm(terms[i], terms.length > 1, left, true, cut);
+        if (isAll) {
+          left = new Uint8Array(this.entries);
+          for (const entry of found[i].keys()) left[entry] = 1;
         }
       }
-      let most = 0;
-      for (const list of byEntry.values()) most = Math.max(most, list.length);
-      const isAll = most === terms.length;
-      const matches = [];
-      for (const [entry, list] of byEntry) if (list.length === most) matches.push(combine(entry, list, isAll));
-      return { matches, isAll, isCut: cut.is };
+      return combine(found, this.entries).matches;
     }
 
     async byTerm(term, byNumber, allowed, deep, cut) {
@@ -211,29 +208,35 @@
 
     // An entry must have every word of the term.
     async byWords(term, allowed, deep, cut) {
-      let found = new Map();
+      let found = null;
       for (let i = 0; i < term.words.length; i++) {
         const begun = term.begun && i === term.words.length - 1;
-        const before = found;
-        found = new Map();
-        for (const [entry, { impact, word }] of await this.byWord(term.words[i], begun, allowed, deep, cut)) {
-          const so = i === 0 ? { sum: 0, words: [] } : before.get(entry);
-          if (so) found.set(entry, { number: null, sum: so.sum + impact, words: [...so.words, word] });
+        const having = await this.byWord(term.words[i], begun, allowed, deep, cut);
+        if (found) {
+          const before = found;
+          found = new Map();
+          for (const [entry, { sum, words: its }] of having) {
+            const so = before.get(entry);
+            if (so) found.set(entry, { number: null, sum: so.sum + sum, words: [...so.words, ...its] });
+          }
+        } else {
+          found = having;
         }
       }
-      return found;
+      return found || new Map();
     }
 
     async byWord(word, begun, allowed, deep, cut) {
       const found = new Map();
       const keep = (key, numerals) => {
+        const itself = [key];
         let read = 0;
         eachPosting(numerals, (level, entry) => {
           read++;
           if (allowed && !allowed[entry]) return;
           const impact = key.length === word.length ? level : Math.max(1, Math.floor((level * word.length) / key.length));
           const before = found.get(entry);
-          if (!before || impact > before.impact) found.set(entry, { impact, word: key });
+          if (!before || impact > before.sum) found.set(entry, { number: null, sum: impact, words: itself });
         });
         return read;
       };
@@ -254,7 +257,23 @@
     }
   }
 
-  function combine(entry, list, isAll) {
+  function combine(found, entries) {
+    const counts = new Uint8Array(entries);
+    let most = 0;
+    for (const term of found) for (const entry of term.keys()) most = Math.max(most, ++counts[entry]);
+    const byEntry = new Map();
+    for (const term of found) {
+      for (const [entry, match] of term) {
+        if (counts[entry] < most) continue;
+        if (byEntry.has(entry)) byEntry.get(entry).push(match);
+        else byEntry.set(entry, [match]);
+      }
+    }
+    const isAll = most === found.length;
+    return { isAll, matches: [...byEntry].map(([entry, list]) => matchOf(entry, list, isAll)) };
+  }
+
+  function matchOf(entry, list, isAll) {
     const numbers = list.map((term) => term.number).filter(Boolean);
     const lead = isAll && numbers.length > 0 ? [...numbers].sort(compareNumbers)[0] : null;
     const sum = Math.min(list.reduce((so, term) => so + term.sum, 0), STEP - 1);

@@ -34,23 +34,16 @@ internal sealed class FilterTable
 
     public TableShards Write(LookupLayout layout, ShardSink sink)
     {
-        var byKey = new SortedDictionary<string, SortedSet<int>>(StringComparer.Ordinal);
-        foreach (var (name, values) in _byName)
-        {
-            foreach (var (value, entries) in values)
-            {
-                var key = IndexFormat.FilterKey(name, value);
-                byKey.TryAdd(key, []);
-                byKey[key].UnionWith(entries);
-            }
-        }
-
+        var byKey = _byName
+            .SelectMany(name => name.Value.Select(value => (Key: IndexFormat.FilterKey(name.Key, value.Key), Entries: value.Value)))
+            .GroupBy(filter => filter.Key)
+            .OrderBy(group => group.Key, StringComparer.Ordinal);
         var table = new TableWriter(IndexFormat.Filters, layout.ShardLimit, sink);
-        foreach (var (key, entries) in byKey)
+        foreach (var group in byKey)
         {
-            foreach (var text in RunCoder.Chunks([.. entries], layout.HeadLimit))
+            foreach (var text in RunCoder.Chunks([.. group.SelectMany(filter => filter.Entries).Distinct().Order()], layout.HeadLimit))
             {
-                table.Add(key, text);
+                table.Add(group.Key, text);
             }
         }
 

@@ -22,7 +22,8 @@ public sealed class LookupReader
         _manifest = Manifest.Read(store.FirstScript());
         _numbers = new NumberSearch(
             Table(IndexFormat.Numbers), Table(IndexFormat.Reversed), Table(IndexFormat.Inner));
-        _terms = new TermSearch(_numbers, new WordSearch(Table(IndexFormat.Words), Table(IndexFormat.More)));
+        var words = new WordSearch(Table(IndexFormat.Words), Table(IndexFormat.More));
+        _terms = new TermSearch(_numbers, words, _manifest.Entries);
         _filters = new FilterReader(Table(IndexFormat.Filters), _manifest.Entries);
         _records = new RecordReader(_manifest.Table(IndexFormat.Records), store);
 

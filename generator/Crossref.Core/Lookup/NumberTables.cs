@@ -3,7 +3,7 @@ namespace Crossref.Core.Lookup;
 /// <summary>Writes the three tables of numbers: forwards, backwards, and the ends of numbers.</summary>
 internal sealed class NumberTables
 {
-    private readonly SortedDictionary<string, List<Posting>> _byForm = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Posting>> _byForm = new(StringComparer.Ordinal);
 
     public NumberTables(IReadOnlyList<LookupEntry> entries)
     {
@@ -20,8 +20,8 @@ internal sealed class NumberTables
 
     public IEnumerable<TableShards> Write(LookupLayout layout, ShardSink sink)
     {
-        var forms = _byForm.Keys.ToArray();
-        var postings = _byForm.Values.Select(list => Tidy(list)).ToArray();
+        var forms = _byForm.Keys.Order(StringComparer.Ordinal).ToArray();
+        var postings = Array.ConvertAll(forms, form => Tidy(_byForm[form]));
         var numbers = new TableWriter(IndexFormat.Numbers, layout.ShardLimit, sink);
         for (var i = 0; i < forms.Length; i++)
         {

@@ -4,7 +4,7 @@ namespace Crossref.Core.Lookup;
 /// Finds the entries that answer as many terms of a query as any entry does, each term by a number or by words.
 /// When an entry answers all of them, its best number gives the tier.
 /// </summary>
-internal sealed class TermSearch(NumberSearch numbers, WordSearch words)
+internal sealed class TermSearch(NumberSearch numbers, WordSearch words, int entries)
 {
     /// <summary>The matches, in no order; the overflow of common words is read only when too few come without.</summary>
     /// <param name="terms">At least one.</param>
@@ -12,41 +12,70 @@ internal sealed class TermSearch(NumberSearch numbers, WordSearch words)
     /// <param name="enough">How many matches are enough.</param>
     public IReadOnlyList<Match> Find(IReadOnlyList<QueryTerm> terms, bool[]? allowed, int enough)
     {
-        var matches = Find(terms, allowed, deep: false, out var isAll, out var isCut);
-        return isCut && (!isAll || matches.Count < enough)
-            ? Find(terms, allowed, deep: true, out _, out _)
-            : matches;
-    }
-
-    private List<Match> Find(
-        IReadOnlyList<QueryTerm> terms, bool[]? allowed, bool deep, out bool isAll, out bool isCut)
-    {
-        var byEntry = new Dictionary<int, List<TermMatch>>();
-        isCut = false;
-        foreach (var term in terms)
+        var found = new Dictionary<int, TermMatch>[terms.Count];
+        var isCut = false;
+        for (var i = 0; i < terms.Count; i++)
         {
-            // A single term has been looked up among the numbers already, as the whole query.
-            foreach (var (entry, match) in FindTerm(term, terms.Count > 1, allowed, deep, ref isCut))
-            {
-                if (!byEntry.TryGetValue(entry, out var list))
-                {
-                    byEntry.Add(entry, list = []);
-                }
+            found[i] = FindTerm(terms, i, allowed, deep: false, ref isCut);
+        }
 
-                list.Add(match);
+        var matches = Combine(found, out var isAll);
+        if (!isCut || (isAll && matches.Count >= enough))
+        {
+            return matches;
+        }
+
+        // Some entry answers every term, so only such entries count, and each term leaves fewer for the next:
+        // the rarest goes first.
+        var order = Enumerable.Range(0, terms.Count).OrderBy(i => found[i].Count).ToList();
+        foreach (var i in order)
+        {
+            found[i] = FindTerm(terms, i, allowed, deep: true, ref isCut);
+            if (isAll)
+            {
+                allowed = Marks(found[i].Keys);
             }
         }
 
+        return Combine(found, out _);
+    }
+
+    private bool[] Marks(IEnumerable<int> which)
+    {
+        var marks = new bool[entries];
+        foreach (var entry in which)
+        {
+            marks[entry] = true;
+        }
+
+        return marks;
+    }
+
+    private static List<Match> Combine(Dictionary<int, TermMatch>[] found, out bool isAll)
+    {
+        var byEntry = new Dictionary<int, List<TermMatch>>();
+        foreach (var (entry, match) in found.SelectMany(term => term))
+        {
+            if (!byEntry.TryGetValue(entry, out var list))
+            {
+                byEntry.Add(entry, list = []);
+            }
+
+            list.Add(match);
+        }
+
         var most = byEntry.Values.Select(list => list.Count).DefaultIfEmpty().Max();
-        var all = isAll = most == terms.Count;
+        var all = isAll = most == found.Length;
         return [.. byEntry.Where(pair => pair.Value.Count == most).Select(pair => Combine(pair.Key, pair.Value, all))];
     }
 
     private Dictionary<int, TermMatch> FindTerm(
-        QueryTerm term, bool byNumber, bool[]? allowed, bool deep, ref bool isCut)
+        IReadOnlyList<QueryTerm> terms, int index, bool[]? allowed, bool deep, ref bool isCut)
     {
+        var term = terms[index];
         var found = FindWords(term, allowed, deep, ref isCut);
-        if (!byNumber || term.Form.Length < 2)
+        // A single term has been looked up among the numbers already, as the whole query.
+        if (terms.Count == 1 || term.Form.Length < 2)
         {
             return found;
         }

@@ -8,7 +8,7 @@ internal sealed class WordTables
     private const int Fields = 3;
 
     private readonly int _entries;
-    private readonly SortedDictionary<string, List<Occurrence>> _byWord = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<Occurrence>> _byWord = new(StringComparer.Ordinal);
     private readonly long[] _lengths = new long[Fields];
 
     public WordTables(IReadOnlyList<LookupEntry> entries)
@@ -24,7 +24,7 @@ internal sealed class WordTables
     {
         var words = new TableWriter(IndexFormat.Words, layout.ShardLimit, sink);
         var more = new TableWriter(IndexFormat.More, layout.ShardLimit, sink);
-        foreach (var (word, occurrences) in _byWord)
+        foreach (var (word, occurrences) in _byWord.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
             var postings = Impacts(occurrences);
             var count = new StringBuilder();

@@ -122,6 +122,21 @@ public sealed class LookupBoxTests(ChromiumFixture chromium) : IDisposable
     }
 
     [Fact]
+    public async Task More_hits_come_on_demand()
+    {
+        using var site = new LookupSite(SampleLibrary.Random(300, 31));
+        var page = await chromium.NewPageAsync();
+        await page.GotoAsync(site.Page);
+        await page.Locator("input").FillAsync("fold");
+        await Expect(page.Locator(".lookup-status")).ToHaveTextAsync("The 20 best hits.");
+        await page.Locator(".lookup-more").ClickAsync();
+        await Expect(page.Locator("a").Nth(20)).ToBeFocusedAsync();
+        await Expect(page.Locator(".lookup-more")).ToBeHiddenAsync();
+        await page.Locator("input").FillAsync("fold narrow");
+        await Expect(page.Locator(".lookup-hit")).Not.ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task Markup_in_data_is_shown_as_text_and_a_page_stays_a_relative_address()
     {
         var page = await OpenAsync();
