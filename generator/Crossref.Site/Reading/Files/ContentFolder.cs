@@ -24,7 +24,7 @@ internal sealed class ContentFolder
     internal static ContentFolder Open(string path, DiagnosticLog log)
     {
         var root = new DirectoryInfo(path);
-        var folder = new ContentFolder(root.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root.FullName);
+        var folder = new ContentFolder((root.Exists ? root.ResolveLinkTarget(returnFinalTarget: true)?.FullName : null) ?? root.FullName);
         if (folder.Exists) folder.Walk(new DirectoryInfo(folder._root), "", log);
         else log.Add(FileCodes.Unreadable, new Place(".", 0, 0), "there is no content folder here", "name the folder that holds the records with --content");
         return folder;

@@ -19,6 +19,7 @@ internal sealed class NoteBody
     private readonly DiagnosticLog _log;
     private readonly List<Ref> _links = [];
     private readonly List<Picture> _pictures = [];
+    private int _htmlLine = -1;
 
     internal NoteBody(string path, string markdown, int linesBefore, DiagnosticLog log)
     {
@@ -34,7 +35,11 @@ internal sealed class NoteBody
     {
         switch (item)
         {
+            // An opening and a closing mark in one line are one mistake.
+            case HtmlBlock or HtmlInline when item.Line == _htmlLine:
+                break;
             case HtmlBlock or HtmlInline:
+                _htmlLine = item.Line;
                 _log.Add(NoteCodes.RawHtml, PlaceOf(item), "a note cannot hold HTML", "write it in Markdown; a < that is meant as itself is written \\<");
                 break;
             case AutolinkInline link:
@@ -59,11 +64,13 @@ internal sealed class NoteBody
     private void RefuseLink(string url, Place place)
     {
         var scheme = url.Split(':')[0];
-        var otherwise = url.StartsWith("http", StringComparison.OrdinalIgnoreCase)
+        var isAddress = url.StartsWith("http", StringComparison.OrdinalIgnoreCase) || url.StartsWith("//", StringComparison.Ordinal) || url.Contains('@', StringComparison.Ordinal);
+        var otherwise = isAddress
             ? "write the address as plain text; nothing on the site leads out of it"
             : $"link to a record with {string.Join(", ", Targets.ByWord.Keys.Select(s => s + ":"))}";
         _log.Add(NoteCodes.LinkAway, place, $"'{ScalarChecker.Shown(url)}' is not a link to a record",
-            url.Contains(':', StringComparison.Ordinal) ? Suggest.Hint(scheme, Targets.ByWord.Keys, otherwise) : otherwise);
+            Targets.ByWord.ContainsKey(scheme) ? $"write what it leads to behind {scheme}:"
+                : url.Contains(':', StringComparison.Ordinal) && !isAddress ? Suggest.Hint(scheme, Targets.ByWord.Keys, otherwise) : otherwise);
     }
 
     private void Picture(LinkInline picture)

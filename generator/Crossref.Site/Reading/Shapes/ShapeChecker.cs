@@ -45,7 +45,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     {
         if (shape.Find(entry.Key) is { } known) return known;
         var free = shape.Names.Where(n => map[n] is null).ToList();
-        log.Add(ShapeCodes.UnknownKey, entry.Place, $"'{Shown(entry.Key)}' is not a key of a {shape.Name}",
+        log.Add(ShapeCodes.UnknownKey, entry.Place, $"'{Shown(entry.Key)}' is not a key of {Article(shape.Name)}",
             Suggest.Hint(entry.Key, free, $"its keys are {string.Join(", ", shape.Names)}"));
         if (Suggest.Surely(entry.Key, free) is { } meant) return shape.Find(meant);
         _incomplete = true;
@@ -140,7 +140,13 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         _incomplete = true;
         Lost = true;
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be {shape.Expects}, this is {value.Form}",
-            shape.Map is { } map ? $"write it with the keys {string.Join(", ", map.Names)}" : $"write {name}: and then {shape.Expects}");
+            shape.Kind switch
+            {
+                ValueKind.Map => $"write it with the keys {string.Join(", ", shape.Map!.Names)}",
+                ValueKind.Sizes => $"write each size by its name: {name}: {{bore: 12, outside: 28}}",
+                ValueKind.TextMap => $"write words and texts: {name}: {{flange: inboard}}",
+                _ => $"write {shape.Expects} behind {name}: and nothing else",
+            });
         return new RefusedNode(value.Place);
     }
 
@@ -186,6 +192,8 @@ internal sealed class ShapeChecker(DiagnosticLog log)
             log.Add(code, map.Place, $"this {shape.Name} has no {keys}", $"add {string.Join(" or ", demand.Keys.Select(k => $"{k}: {shape.Find(k)!.Says}"))}");
         }
     }
+
+    private static string Article(string noun) => $"{(noun[0] is 'a' or 'e' or 'i' or 'o' or 'u' && noun != "unit" ? "an" : "a")} {noun}";
 
     private static string Shown(string text) => ScalarChecker.Shown(text);
 }

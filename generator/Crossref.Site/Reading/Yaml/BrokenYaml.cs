@@ -11,8 +11,11 @@ internal static class BrokenYaml
     {
         var lines = text.Split('\n');
         var at = Math.Clamp(line, 1, lines.Length);
-        if (Tab(lines, at) is var (tabLine, tabColumn))
+        if (Tab(lines) is var (tabLine, tabColumn))
             return (YamlCodes.Tab, "a tab in the indentation", "indent with spaces; most editors can turn tabs into spaces", tabLine, tabColumn);
+        var directive = Array.FindIndex(lines, l => l.StartsWith('%'));
+        if (directive >= 0)
+            return (YamlCodes.Broken, "a line that begins with % is an instruction to the YAML reader", "leave it out; text that begins with % needs quotes", directive + 1, 1);
         var (message, hint) = InLine(lines[at - 1]);
         if (message.Length > 0) return (YamlCodes.Broken, message, hint, at, Math.Max(1, column));
         if (OpenBracket(lines, at) is var (openLine, openColumn))
@@ -20,16 +23,18 @@ internal static class BrokenYaml
             var bracket = lines[openLine - 1][openColumn - 1];
             return (YamlCodes.Broken, $"this {bracket} is not closed, or a comma is missing after an entry", $"close it with {(bracket == '[' ? ']' : '}')}, and write commas between the entries", openLine, openColumn);
         }
+        if (at > 1 && Value(lines[at - 2]).Length > 0 && Indentation(lines[at - 1]) > Indentation(lines[at - 2]))
+            return (YamlCodes.Broken, "this line stands further in than the one above it", "begin the keys of one record in the same column", at, Indentation(lines[at - 1]) + 1);
         return (YamlCodes.Broken, "the document cannot be followed from here on", "check the indentation against the line above, and that every key is followed by a colon and a space", at, Math.Max(1, column));
     }
 
-    // The reader notices a tab where the line before it ends, or where the structure no longer adds up.
-    private static (int Line, int Column)? Tab(string[] lines, int at)
+    // A tab may spoil what comes lines later; in a document that is broken anyhow the first one is the reason.
+    private static (int Line, int Column)? Tab(string[] lines)
     {
-        for (var l = Math.Max(1, at - 1); l <= Math.Min(lines.Length, at + 1); l++)
+        for (var l = 0; l < lines.Length; l++)
         {
-            var tab = lines[l - 1].AsSpan(0, Indentation(lines[l - 1])).IndexOf('\t');
-            if (tab >= 0) return (l, tab + 1);
+            var tab = lines[l].AsSpan(0, Indentation(lines[l])).IndexOf('\t');
+            if (tab >= 0 && !string.IsNullOrWhiteSpace(lines[l])) return (l + 1, tab + 1);
         }
         return null;
     }
@@ -38,7 +43,6 @@ internal static class BrokenYaml
     {
         var start = line.TrimStart().TrimStart('-', ' ');
         var value = Value(line);
-        if (start is ['%', ..]) return ("a line that begins with % is an instruction to the YAML reader", "leave it out; text that begins with % needs quotes");
         if (start is ['@' or '`', ..]) return ($"a value cannot begin with {start[0]}", "put it in quotes");
         if (value is ['@' or '`' or '%' or '*' or '&' or '!', ..]) return ($"a value cannot begin with {value[0]}", "put it in quotes");
         if (value is ['"', .. var rest] && !rest.Contains('"', StringComparison.Ordinal)) return ("a double quote is not closed", "close it at the end of the text, or leave both out");

@@ -1,5 +1,6 @@
 using Crossref.Core.Checking.Codes;
 using Crossref.Core.Records;
+using Crossref.Site.Reading.Shapes;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -31,12 +32,10 @@ internal sealed class YamlReader
         var documents = new List<YamlDocument>();
         try
         {
-            _parser.Consume<StreamStart>();
-            while (_parser.TryConsume<DocumentStart>(out _))
+            // Between the documents stand their own start and end, which say nothing here.
+            for (var next = Next(); next is not StreamEnd; next = Next())
             {
-                var root = Value(0);
-                _parser.Consume<DocumentEnd>();
-                if (root is not ScalarNode { Text: "" }) documents.Add(new YamlDocument(text, root));
+                if (next is NodeEvent && Value(next, 0) is not ScalarNode { Text: "" } and var root) documents.Add(new YamlDocument(text, root));
             }
         }
         catch (TooDeepException e)
@@ -53,15 +52,27 @@ internal sealed class YamlReader
         return documents;
     }
 
-    private Node Value(int level)
+    private ParsingEvent Next()
     {
-        if (_parser.Current is null) _parser.MoveNext();
-        var next = _parser.Current!;
-        var place = PlaceOf(next.Start);
+        var last = _parser.Current?.End ?? Mark.Empty;
+        try
+        {
+            _parser.MoveNext();
+        }
+        catch (InvalidOperationException e)
+        {
+            // On some unclosed brackets the parser trips over its own state instead of saying so.
+            throw new YamlException(last, last, e.Message, e);
+        }
+        return _parser.Current!;
+    }
+
+    private Node Value(ParsingEvent start, int level)
+    {
+        var place = PlaceOf(start.Start);
         if (level > DeepestLevel) throw new TooDeepException(place);
-        Refuse(next, place);
-        _parser.MoveNext();
-        return next switch
+        Refuse(start, place);
+        return start switch
         {
             Scalar scalar => new ScalarNode(place, scalar.Value),
             SequenceStart => List(place, level),
@@ -73,7 +84,7 @@ internal sealed class YamlReader
     private ListNode List(Place place, int level)
     {
         var items = new List<Node>();
-        while (!_parser.TryConsume<SequenceEnd>(out _)) items.Add(Value(level + 1));
+        for (var next = Next(); next is not SequenceEnd; next = Next()) items.Add(Value(next, level + 1));
         return new ListNode(place, items);
     }
 
@@ -81,14 +92,14 @@ internal sealed class YamlReader
     {
         var entries = new List<MapEntry>();
         var places = new Dictionary<string, Place>(StringComparer.Ordinal);
-        while (!_parser.TryConsume<MappingEnd>(out _))
+        for (var next = Next(); next is not MappingEnd; next = Next())
         {
-            var key = Value(level + 1);
-            var value = Value(level + 1);
+            var key = Value(next, level + 1);
+            var value = Value(Next(), level + 1);
             if (key is ScalarNode { Text: var name })
             {
                 if (places.TryAdd(name, key.Place)) entries.Add(new MapEntry(name, key.Place, value));
-                else _log.Add(YamlCodes.RepeatedKey, key.Place, $"'{name}' is written twice in the same place, first in line {places[name].Line}", "keep one of them, or make it a list if both are meant");
+                else _log.Add(YamlCodes.RepeatedKey, key.Place, $"'{ScalarChecker.Shown(name)}' is written twice in the same place, first in line {places[name].Line}", "keep one of them, or make it a list if both are meant");
             }
             else if (key is not RefusedNode)
             {
