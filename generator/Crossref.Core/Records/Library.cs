@@ -11,7 +11,7 @@ public sealed class Library
     {
         Card = card;
         _records = new Dictionary<string, IRecord>(StringComparer.Ordinal) { [card.Id] = card };
-        foreach (var record in records) _records.TryAdd(record.Id, record);
+        Repeated = [.. records.Where(record => !_records.TryAdd(record.Id, record))];
         Families = Of<Family>();
         Parts = Of<Part>();
         Sources = Of<Source>();
@@ -68,6 +68,9 @@ public sealed class Library
 
     /// <summary>Every record by id.</summary>
     public IReadOnlyDictionary<string, IRecord> Records => _records;
+
+    /// <summary>Records whose id another one had before them; nothing looks at them but the checks.</summary>
+    public IReadOnlyList<IRecord> Repeated { get; }
 
     /// <summary>Whether this is a safety position: by its kind, because it is marked, or because a part listed there is a safety part.</summary>
     public bool IsSafety(Position position) => _safetyPositions.Contains(position.Address);

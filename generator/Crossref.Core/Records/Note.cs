@@ -21,4 +21,6 @@ public sealed record Note : IRecord
     public int LinesBefore { get; init; }
     /// <summary>Every link to a record, as scheme:id.</summary>
     public IReadOnlyList<Ref> Links { get; init; } = [];
+    /// <summary>Every picture it shows.</summary>
+    public IReadOnlyList<Picture> Pictures { get; init; } = [];
 }

@@ -37,6 +37,18 @@ public readonly record struct PartialDate(int Year, int Month, int Day) : ICompa
     /// <summary>The first day it may mean; null when unknown.</summary>
     public DateOnly? Earliest => IsUnknown ? null : new DateOnly(Year, Math.Max(Month, 1), Math.Max(Day, 1));
 
+    /// <summary>The last day it may mean; null when unknown.</summary>
+    public DateOnly? Latest => (IsUnknown, Month, Day) switch
+    {
+        (true, _, _) => null,
+        (_, 0, _) => new DateOnly(Year, 12, 31),
+        (_, _, 0) => new DateOnly(Year, Month, DateTime.DaysInMonth(Year, Month)),
+        _ => Earliest,
+    };
+
+    /// <summary>Whether it is earlier than another date whatever day either may mean.</summary>
+    public bool SurelyBefore(PartialDate other) => Latest < other.Earliest;
+
     /// <summary>As written.</summary>
     public override string ToString() => (IsUnknown, Month, Day) switch
     {

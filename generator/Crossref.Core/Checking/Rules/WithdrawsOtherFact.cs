@@ -1,0 +1,29 @@
+using Crossref.Core.Records;
+
+namespace Crossref.Core.Checking.Rules;
+
+/// <summary>A withdrawal of a claim that speaks of something else.</summary>
+internal sealed class WithdrawsOtherFact : IRule
+{
+    /// <inheritdoc/>
+    public DiagnosticCode Code { get; } = new("CR0602", Severity.Error, "Withdrawal of another fact",
+        "A claim takes back what was said of the same part in the same place; anything else is a slip in the id.");
+
+    /// <inheritdoc/>
+    public IEnumerable<Diagnostic> Check(CheckScope scope)
+    {
+        foreach (var claim in scope.Whole<Claim>())
+        {
+            if (claim.Withdraws is not { } to || FactOf(scope, to) is not { } fact) continue;
+            if (fact == (claim.Part.Id, claim.At?.Id, claim.Replaces?.Id)) continue;
+            yield return Code.At(to.Place, $"'{to.Id}' is about {fact.Part} {(fact.At is { } at ? $"at {at}" : $"for {fact.Replaces}")}",
+                "withdraw a claim about the same part and the same position or part");
+        }
+    }
+
+    private static (string Part, string? At, string? Replaces)? FactOf(CheckScope scope, Ref to)
+    {
+        if (scope.Find<Claim>(to) is { } claim) return (claim.Part.Id, claim.At?.Id, claim.Replaces?.Id);
+        return scope.Made(to.Id) is { Part.Id.Length: > 0 } fitting ? (fitting.Part.Id, fitting.Position.Id, null) : null;
+    }
+}

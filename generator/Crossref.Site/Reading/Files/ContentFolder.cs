@@ -1,0 +1,71 @@
+using Crossref.Core.Checking.Codes;
+using Crossref.Core.Records;
+
+namespace Crossref.Site.Reading.Files;
+
+/// <summary>
+/// The files of a content folder by their path below it, in ordinal order. Links are never followed: what they lead
+/// to inside the folder is read where it stands, what they lead to outside is refused.
+/// </summary>
+internal sealed class ContentFolder
+{
+    private readonly string _root;
+    private readonly SortedDictionary<string, long> _files = new(StringComparer.Ordinal);
+
+    private ContentFolder(string root) => _root = root;
+
+    /// <summary>Every file's path below the folder, with forward slashes, and its length in bytes.</summary>
+    internal IReadOnlyDictionary<string, long> Files => _files;
+
+    /// <summary>Whether there is such a folder.</summary>
+    internal bool Exists => Directory.Exists(_root);
+
+    /// <summary>Looks through a folder. Names that begin with a dot, and <c>inbox</c>, belong to the tool and are left out.</summary>
+    internal static ContentFolder Open(string path, DiagnosticLog log)
+    {
+        var root = new DirectoryInfo(path);
+        var folder = new ContentFolder((root.Exists ? root.ResolveLinkTarget(returnFinalTarget: true)?.FullName : null) ?? root.FullName);
+        if (folder.Exists) folder.Walk(new DirectoryInfo(folder._root), "", log);
+        else log.Add(FileCodes.Unreadable, new Place(".", 0, 0), "there is no content folder here", "name the folder that holds the records with --content");
+        return folder;
+    }
+
+    internal Stream OpenFile(string path) => File.OpenRead(Path.Combine(_root, path));
+
+    private void Walk(DirectoryInfo directory, string prefix, DiagnosticLog log)
+    {
+        IEnumerable<FileSystemInfo> entries;
+        try
+        {
+            entries = [.. directory.EnumerateFileSystemInfos().OrderBy(e => e.Name, StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            log.Add(FileCodes.Unreadable, new Place(prefix.TrimEnd('/'), 0, 0), "this folder cannot be read", "check who may read it");
+            return;
+        }
+        foreach (var entry in entries)
+        {
+            var path = prefix + entry.Name;
+            if (entry.Name.StartsWith('.') || prefix.Length == 0 && entry.Name.Equals("inbox", StringComparison.OrdinalIgnoreCase)) continue;
+            if (entry.LinkTarget is not null) RefuseIfOutside(entry, path, log);
+            else if (entry is DirectoryInfo inner) Walk(inner, path + "/", log);
+            else _files[path] = ((FileInfo)entry).Length;
+        }
+    }
+
+    private void RefuseIfOutside(FileSystemInfo link, string path, DiagnosticLog log)
+    {
+        string? target;
+        try
+        {
+            target = link.ResolveLinkTarget(returnFinalTarget: true)?.FullName;
+        }
+        catch (IOException)
+        {
+            target = null;
+        }
+        var inside = target is not null && Path.GetFullPath(target).StartsWith(_root.TrimEnd(Path.DirectorySeparatorChar) + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        if (!inside) log.Add(FileCodes.LinkOut, new Place(path, 0, 0), "this link leads out of the content folder", "copy the file or folder itself to this place");
+    }
+}

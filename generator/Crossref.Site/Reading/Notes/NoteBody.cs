@@ -1,0 +1,84 @@
+using Crossref.Core.Checking;
+using Crossref.Core.Checking.Codes;
+using Crossref.Core.Records;
+using Crossref.Site.Reading.Shapes;
+using Markdig;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace Crossref.Site.Reading.Notes;
+
+/// <summary>
+/// Looks through a note's Markdown for what it links to and shows, and refuses what must not reach a page. Only what
+/// is known to be harmless passes: record schemes for links, files of the content folder for pictures.
+/// </summary>
+internal sealed class NoteBody
+{
+    private readonly string _path;
+    private readonly int _linesBefore;
+    private readonly DiagnosticLog _log;
+    private readonly List<Ref> _links = [];
+    private readonly List<Picture> _pictures = [];
+    private int _htmlLine = -1;
+
+    internal NoteBody(string path, string markdown, int linesBefore, DiagnosticLog log)
+    {
+        (_path, _linesBefore, _log) = (path, linesBefore, log);
+        foreach (var item in Markdown.Parse(markdown, NotePipeline.Instance).Descendants()) Look(item);
+    }
+
+    internal IReadOnlyList<Ref> Links => _links;
+
+    internal IReadOnlyList<Picture> Pictures => _pictures;
+
+    private void Look(MarkdownObject item)
+    {
+        switch (item)
+        {
+            // An opening and a closing mark in one line are one mistake.
+            case HtmlBlock or HtmlInline when item.Line == _htmlLine:
+                break;
+            case HtmlBlock or HtmlInline:
+                _htmlLine = item.Line;
+                _log.Add(NoteCodes.RawHtml, PlaceOf(item), "a note cannot hold HTML", "write it in Markdown; a < that is meant as itself is written \\<");
+                break;
+            case AutolinkInline link:
+                RefuseLink(link.Url, PlaceOf(item));
+                break;
+            case LinkInline { IsImage: true } picture:
+                Picture(picture);
+                break;
+            case LinkInline link:
+                Link(link.Url ?? "", PlaceOf(item));
+                break;
+        }
+    }
+
+    private void Link(string url, Place place)
+    {
+        var colon = url.IndexOf(':', StringComparison.Ordinal);
+        if (colon > 0 && colon < url.Length - 1 && Targets.ByWord.ContainsKey(url[..colon])) _links.Add(new Ref(url, place));
+        else RefuseLink(url, place);
+    }
+
+    private void RefuseLink(string url, Place place)
+    {
+        var scheme = url.Split(':')[0];
+        var isAddress = url.StartsWith("http", StringComparison.OrdinalIgnoreCase) || url.StartsWith("//", StringComparison.Ordinal) || url.Contains('@', StringComparison.Ordinal);
+        var otherwise = isAddress
+            ? "write the address as plain text; nothing on the site leads out of it"
+            : $"link to a record with {string.Join(", ", Targets.ByWord.Keys.Select(s => s + ":"))}";
+        _log.Add(NoteCodes.LinkAway, place, $"'{ScalarChecker.Shown(url)}' is not a link to a record",
+            Targets.ByWord.ContainsKey(scheme) ? $"write what it leads to behind {scheme}:"
+                : url.Contains(':', StringComparison.Ordinal) && !isAddress ? Suggest.Hint(scheme, Targets.ByWord.Keys, otherwise) : otherwise);
+    }
+
+    private void Picture(LinkInline picture)
+    {
+        var words = string.Concat(picture.Descendants().OfType<LiteralInline>().Select(l => l.Content.ToString()));
+        _pictures.Add(new Picture(Uri.UnescapeDataString(picture.Url ?? ""), words, PlaceOf(picture)));
+    }
+
+    // Markdig counts lines and columns from 0.
+    private Place PlaceOf(MarkdownObject item) => new(_path, item.Line + 1 + _linesBefore, item.Column + 1);
+}
