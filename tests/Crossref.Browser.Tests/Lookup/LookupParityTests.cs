@@ -1,0 +1,134 @@
+using System.Text.Json;
+using Crossref.Core.Lookup;
+using Crossref.Core.Tests.Lookup;
+
+namespace Crossref.Browser.Tests.Lookup;
+
+/// <summary>The script of the site and the command line's reader answer alike.</summary>
+[Collection(ChromiumFixture.Collection)]
+public class LookupParityTests(ChromiumFixture chromium)
+{
+    // Small shards and heads, so that a small library has many shards and overflow.
+    private static readonly LookupLayout Small = new() { ShardLimit = 3000, HeadLimit = 600 };
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Hits_order_reasons_and_scores_are_the_same(bool wholeLoad)
+    {
+        var library = SampleLibrary.Random(700, 21);
+        using var site = new LookupSite(library, Small);
+        var page = await chromium.NewPageAsync();
+        var watch = new PageWatch(page);
+        await page.GotoAsync(site.Page);
+
+        var queries = Queries(library);
+        var read = await page.EvaluateAsync<JsonElement>(
+            """
+            async ([queries, wholeLoad]) => {
+              const reader = await crossrefLookup.open("../");
+              if (wholeLoad) await reader.loadAll();
+              const found = [];
+              for (const query of queries) found.push(await reader.find(query));
+              return found;
+            }
+            """,
+            new object[] { queries.Select(AsScriptQuery).ToArray(), wholeLoad });
+
+        var reader = new LookupReader(site.Files.Text);
+        var expected = queries.Select(query => reader.Find(query).Select(hit => Line(query, hit)).ToList()).ToList();
+        var actual = read.EnumerateArray()
+            .Select((hits, i) => hits.EnumerateArray().Select(hit => Line(queries[i], hit)).ToList()).ToList();
+        Assert.Equal(expected, actual);
+
+        Assert.True(expected.Count(hits => hits.Count > 0) > 300, "the queries must find something");
+        Assert.Equal(Enumerable.Range(0, 10), queries.SelectMany(reader.Find).Select(hit => LookupTier.Of(hit.Score)).Distinct().Order());
+        Assert.Empty(watch.NetworkRequests);
+        Assert.Empty(watch.Complaints);
+        if (wholeLoad)
+        {
+            Assert.All(site.Files, file => Assert.Contains(site.Address(file.Path), watch.Files));
+        }
+    }
+
+    [Fact]
+    public async Task Every_character_folds_alike()
+    {
+        using var site = new LookupSite([]);
+        var page = await chromium.NewPageAsync();
+        await page.GotoAsync(site.Page);
+
+        // Halves of surrogate pairs cannot travel between the two alone; a whole pair can.
+        var characters = Enumerable.Range(0, 0x10000).Where(c => c is < 0xD800 or > 0xDFFF).Select(c => (char)c).ToArray();
+        var text = new string(characters) + "\ud83d\ude00";
+        var folded = await page.EvaluateAsync<string>("(text) => crossrefLookup.fold(text)", text);
+        Assert.Equal(TextFold.Fold(text), folded);
+
+        var forms = await page.EvaluateAsync<string[]>(
+            "(texts) => texts.map(crossrefLookup.numberForm)", characters.Chunk(64).Select(chunk => new string(chunk)).ToArray());
+        Assert.Equal(characters.Chunk(64).Select(chunk => NumberForm.Of(new string(chunk))), forms);
+    }
+
+    [Fact]
+    public async Task The_watch_sees_what_a_page_must_not_do()
+    {
+        using var site = new LookupSite([]);
+        site.Write("bad.html", "<script>console.error('a complaint')</script><img src='http://127.0.0.1:9/picture.png' alt=''>");
+        var page = await chromium.NewPageAsync();
+        var watch = new PageWatch(page);
+        await page.GotoAsync(site.Address("bad.html"));
+        Assert.Contains("http://127.0.0.1:9/picture.png", watch.NetworkRequests);
+        Assert.Contains("a complaint", watch.Complaints);
+    }
+
+    private static List<LookupQuery> Queries(IReadOnlyList<LookupEntry> library)
+    {
+        var texts = SampleLibrary.Queries(library, 400, 22).Concat(
+        [
+            "", "  ", "-", "grün", "GRUN Ø12", "o", "e\u0301", new string('9', 300), "a b c d e f g h i j k l m n",
+            "bearing\u00a01203", "OS 12", "12", "\u8ef8\u53d7", "0S-12o3", "be", "gear velm", "bearing fold steel narrow",
+        ]);
+        return
+        [
+            .. texts.Select((text, i) => new LookupQuery(text)
+            {
+                Limit = i % 3 == 0 ? 5 : i % 4 == 0 ? 1000 : 50,
+                Kind = i % 7 == 0 ? "gear" : null,
+                Type = i % 5 == 0 ? "part" : null,
+                Standing = i % 11 == 0 ? "ruled out" : null,
+                Family = i % 13 == 0 ? "Velm-f3" : null,
+            }),
+        ];
+    }
+
+    private static object AsScriptQuery(LookupQuery query) => new
+    {
+        text = query.Text,
+        limit = query.Limit,
+        type = query.Type,
+        kind = query.Kind,
+        family = query.Family,
+        standing = query.Standing,
+    };
+
+    private static string Line(LookupQuery query, LookupHit hit) => Line(
+        query, hit.Type, hit.Id, hit.Title, hit.Why, $"{hit.Score}", hit.Page, hit.Detail, hit.Kind, string.Join('+', hit.Families), hit.Standing);
+
+    private static string Line(LookupQuery query, JsonElement hit) => Line(
+        query,
+        Text(hit, "type"),
+        Text(hit, "id"),
+        Text(hit, "title"),
+        Text(hit, "why"),
+        Text(hit, "score"),
+        Text(hit, "page"),
+        Text(hit, "detail"),
+        Text(hit, "kind"),
+        string.Join('+', hit.GetProperty("families").EnumerateArray().Select(family => family.GetString())),
+        Text(hit, "standing"));
+
+    private static string? Text(JsonElement hit, string name) =>
+        hit.GetProperty(name) is { ValueKind: not JsonValueKind.Null } value ? value.ToString() : null;
+
+    private static string Line(LookupQuery query, params string?[] fields) => $"{query.Text} > {string.Join(" | ", fields)}";
+}
