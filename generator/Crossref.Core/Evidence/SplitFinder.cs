@@ -9,9 +9,10 @@ namespace Crossref.Core.Evidence;
 /// </summary>
 public sealed class SplitFinder(Library library)
 {
-    /// <summary>What splits them, in words, most telling first; empty when nothing on record does.</summary>
+    /// <summary>What splits them, in words, most telling first; empty when nothing on record does, or when one side has none.</summary>
     public IReadOnlyList<string> Find(IReadOnlyList<Statement> positives, IReadOnlyList<Statement> negatives)
     {
+        if (positives.Count == 0 || negatives.Count == 0) return [];
         var found = new List<string>();
         Add("model", s => s.OnlyIf.Models.Count > 0 ? s.OnlyIf.Models : One(MachineOf(s)?.Model));
         if (SerialSplit(positives, negatives) is { } serials) found.Add(serials);

@@ -1,0 +1,113 @@
+using System.Globalization;
+using Crossref.Core.Interchange;
+using Crossref.Core.Records;
+using Crossref.Site.Pages.Views;
+
+namespace Crossref.Site.Pages;
+
+/// <summary>Puts candidates, refusals and stock into the form that pages show, for one page.</summary>
+internal sealed class CandidateViews(Desk desk, PageLinks links)
+{
+    internal PartLine Part(string id) => new(
+        links.Part(id), desk.Library.Parts.GetValueOrDefault(id)?.Name ?? "", desk.Library.Parts.GetValueOrDefault(id)?.Maker);
+
+    internal CandidateView Of(Candidate candidate, bool safetyPlace)
+    {
+        var stock = Stock(candidate.Part);
+        return new CandidateView
+        {
+            Part = Part(candidate.Part),
+            Standing = StandingWords.Of(links, candidate),
+            Reason = candidate.Reason,
+            Stock = stock,
+            InHouse = Usable(stock),
+            Order = OrderTerms(desk.Library.Parts.GetValueOrDefault(candidate.Part)),
+            CheckFirst = candidate.Conditions,
+            Changes = candidate.Changes,
+            Path = [.. candidate.Steps.Select(Step)],
+            WhyNot = candidate.Accepted || candidate.IsLead ? null : WhyNot(candidate, safetyPlace),
+        };
+    }
+
+    internal RefusalView Of(Refusal refusal, bool disputed) => new(
+        Part(refusal.Part),
+        StandingWords.Link(links, disputed ? StandingWords.Disputed : StandingWords.RuledOut, disputed ? "disputed" : "ruled-out"),
+        refusal.Reason,
+        Stock(refusal.Part));
+
+    /// <summary>Where pieces of a part lie.</summary>
+    internal IReadOnlyList<StockLine> Stock(string part) =>
+    [
+        .. desk.Fits.House.Of(part).Select(item => new StockLine(
+            links.Record(item.Id), HolderWord(item.Holder), item.Quantity, item.Grade is { } grade ? GradeText(grade) : null, item.Bin,
+            IsUsable(item.Grade))),
+    ];
+
+    internal static int Usable(IEnumerable<StockLine> stock) => stock.Where(s => s.Usable).Sum(s => s.Quantity);
+
+    /// <summary>How many pieces of a part can be fitted.</summary>
+    internal int InHouse(string part) => desk.Fits.House.Of(part).Where(i => IsUsable(i.Grade)).Sum(i => i.Quantity);
+
+    internal static bool IsUsable(Grade? grade) => grade is not (Grade.Core or Grade.Sample);
+
+    internal static string GradeText(Grade grade) => Words.Of(grade).Replace('-', ' ');
+
+    internal static string? OrderTerms(Part? part) => (part?.Price, part?.LeadDays) switch
+    {
+        ({ } price, { } days) => $"about {Days(days)}, price {Number(price)}",
+        ({ } price, null) => $"price {Number(price)}, how long it takes is not on record",
+        (null, { } days) => $"about {Days(days)}",
+        _ => null,
+    };
+
+    internal static string Days(decimal days) => days == 1 ? "1 day" : Number(days) + " days";
+
+    internal static string Number(decimal value) => value.ToString("#,0.##", CultureInfo.InvariantCulture);
+
+    private static string HolderWord(RecordType holder) => holder switch
+    {
+        RecordType.Bag => "bag",
+        RecordType.Order => "delivered order",
+        _ => "idle unit",
+    };
+
+    private Phrase Step(PathStep step) => Phrase.Of([.. Opening(step), .. Behind(step)]);
+
+    private IEnumerable<object?> Opening(PathStep step) => step.Kind switch
+    {
+        StepKind.Listed => ["The maker's list names ", links.Part(step.To), " here"],
+        StepKind.Claim => [links.Part(step.To), " was put in here"],
+        StepKind.Substitution => [links.Part(step.To), " may stand in for ", links.Part(step.From)],
+        StepKind.Superseded => ["The maker now sends ", links.Part(step.To), " instead of ", links.Part(step.From)],
+        _ => [links.Part(step.To), " and ", links.Part(step.From), " both stand at ", links.Position(step.Via!)],
+    };
+
+    private IEnumerable<object?> Behind(PathStep step)
+    {
+        yield return ": ";
+        yield return StandingWords.Link(links, Words.Of(step.Standing), "stands");
+        if (step.Source is { } source)
+        {
+            yield return ", ";
+            yield return links.Record(source);
+            if (step.Locator is { } locator) yield return ", " + locator;
+        }
+        var claims = step.Claims.Where(desk.Library.Claims.ContainsKey).ToList();
+        if (claims.Count == 0) yield break;
+        yield return claims.Count == 1 ? "; claim " : "; claims ";
+        for (var i = 0; i < claims.Count; i++)
+        {
+            if (i > 0) yield return ", ";
+            yield return links.Record(claims[i]);
+        }
+    }
+
+    private string WhyNot(Candidate candidate, bool safetyPlace)
+    {
+        var safety = safetyPlace || candidate.Steps.Any(s => desk.Library.Parts.GetValueOrDefault(s.To) is { IsSafety: true });
+        if (!safety) return $"It is {candidate.Standing}; an answer here must be {Words.Of(desk.Library.Card.AcceptFrom)} or better.";
+        return candidate.Weakest == Basis.Documented
+            ? "The maker's document names it for some machines only. It is an answer for a machine of which that is known."
+            : "A matter of safety: only the maker's document counts, and it does not name this part here.";
+    }
+}

@@ -1,0 +1,56 @@
+using Crossref.Core.Interchange;
+using Crossref.Core.Records;
+using Crossref.Site.Pages.Views;
+
+namespace Crossref.Site.Pages;
+
+/// <summary>What lies on the desk while pages are made: the library, its answers, and who speaks of what. Not for several threads.</summary>
+internal sealed class Desk
+{
+    private readonly Dictionary<string, FitsAnswer> _answers;
+
+    internal Desk(Library library, SiteOptions options, PageMap map)
+    {
+        Library = library;
+        Options = options;
+        Map = map;
+        Fits = new Fits(library);
+        Wording = new Wording(library);
+        Index = new RecordIndex(library);
+        Sizes = new SizeText(library.Card.Inches);
+        Answers = [.. library.Positions.Keys.Order(StringComparer.Ordinal).Select(p => Fits.At(p))];
+        _answers = Answers.ToDictionary(a => a.Position, StringComparer.Ordinal);
+        Where = new WhereUsed(library, Fits, Answers);
+    }
+
+    internal Library Library { get; }
+
+    internal SiteOptions Options { get; }
+
+    internal PageMap Map { get; }
+
+    internal Fits Fits { get; }
+
+    internal WhereUsed Where { get; }
+
+    internal Wording Wording { get; }
+
+    internal RecordIndex Index { get; }
+
+    internal SizeText Sizes { get; }
+
+    /// <summary>What fits every position, without a machine, by address.</summary>
+    internal IReadOnlyList<FitsAnswer> Answers { get; }
+
+    internal FitsAnswer AnswerAt(string position) => _answers[position];
+
+    internal PageLinks LinksFrom(string path) => new(Library, Map, path);
+
+    /// <summary>Machines of a family, by id.</summary>
+    internal IEnumerable<Machine> MachinesOf(string family) =>
+        RecordIndex.InUse(Library.Machines.Values).Where(m => m.Family.Id == family).OrderBy(m => m.Id, StringComparer.Ordinal);
+
+    /// <summary>Pictures as a page shows them.</summary>
+    internal IReadOnlyList<PictureView> PicturesFor(PageLinks links, IEnumerable<Picture> pictures) =>
+        [.. pictures.Select(p => new PictureView(PageMap.Picture(p.File) is { } path && Options.ReadPicture(p.File) is not null ? links.Href(path) : null, p.Shows))];
+}

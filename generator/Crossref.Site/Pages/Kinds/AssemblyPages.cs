@@ -1,0 +1,65 @@
+using Crossref.Core.Records;
+using Crossref.Site.Pages.Views;
+
+namespace Crossref.Site.Pages.Kinds;
+
+/// <summary>An assembly's page: what to know before it is opened, and every position with its answer.</summary>
+internal sealed class AssemblyPages(Desk desk)
+{
+    internal IEnumerable<Sheet> All() => desk.Library.Assemblies.Values.OrderBy(a => a.Address, StringComparer.Ordinal).Select(Of);
+
+    private Sheet Of(Assembly assembly)
+    {
+        var path = PageMap.Of(assembly);
+        var links = desk.LinksFrom(path);
+        var family = desk.Library.Families[assembly.Family];
+        return new Sheet(path, "assembly.html", "Assembly", $"{assembly.Name}, {family.Name}", Crumbs.Of(links, links.Family(family.Id)), View(assembly, links))
+        {
+            Reference = assembly.Address,
+        };
+    }
+
+    private AssemblyView View(Assembly assembly, PageLinks links) => new()
+    {
+        Bench = BenchViews.Of(links, assembly),
+        Positions = [.. assembly.Positions.Select(p => Row(p, links))],
+        Chains = [.. assembly.Positions.Where(p => p.DamagesNext.Count > 0).Select(p => Phrase.Of(Chain(p, links)))],
+        Fragile = [.. Fragile(assembly, links)],
+        Units = [.. RecordIndex.InUse(desk.Library.Units.Values).Where(u => u.Assembly.Id == assembly.Address).OrderBy(u => u.Id, StringComparer.Ordinal).Select(new UnitViews(desk, links).Of)],
+        Notes = [.. Notes(assembly).Select(n => links.Record(n.Id))],
+        Repairs = [.. desk.Index.RepairsInside(assembly.Address).Select(r => new RepairLines(desk, links).Of(r))],
+        Note = assembly.Note,
+    };
+
+    private PositionRow Row(Position position, PageLinks links) => new()
+    {
+        Answer = new AnswerLines(desk, links).Of(position),
+        Kind = position.Kind.Name,
+        Role = position.Role,
+        Quantity = position.Quantity,
+        Listed = Phrase.Of(position.Listed.SelectMany((l, i) => new object?[] { i > 0 ? ", " : null, links.Part(l.Part.Id) })),
+        Orientation = OrientationText.Of(position.Orientation),
+        DamagesNext = [.. position.DamagesNext.Select(d => links.Position(d.Id))],
+        BreaksWhenOpened = [.. position.BreaksWhenOpened.Select(b => links.Position(b.Id))],
+    };
+
+    private IEnumerable<object?> Chain(Position position, PageLinks links)
+    {
+        yield return links.Position(position.Address);
+        foreach (var next in BenchViews.Chain(desk, position))
+        {
+            yield return " → ";
+            yield return links.Position(next);
+        }
+    }
+
+    // What is fragile first: the same clip may stand in the way of several positions.
+    private static IEnumerable<Phrase> Fragile(Assembly assembly, PageLinks links) => assembly.Positions
+        .SelectMany(p => p.BreaksWhenOpened.Select(b => (Fragile: b.Id, Reached: p.Address)))
+        .GroupBy(x => x.Fragile, StringComparer.Ordinal)
+        .Select(g => Phrase.Of([links.Position(g.Key), " while reaching ", .. g.SelectMany((x, i) => new object?[] { i > 0 ? ", " : null, links.Position(x.Reached) })]));
+
+    private IEnumerable<Note> Notes(Assembly assembly) => desk.Index.NotesAbout(assembly.Address)
+        .Concat(assembly.Positions.SelectMany(p => desk.Index.NotesAbout(p.Address)))
+        .DistinctBy(n => n.Id, StringComparer.Ordinal).OrderBy(n => n.Title, StringComparer.Ordinal);
+}

@@ -1,0 +1,76 @@
+using Crossref.Core.Interchange;
+using Crossref.Core.Records;
+using Crossref.Site.Pages.Drawing;
+using Crossref.Site.Pages.Views;
+
+namespace Crossref.Site.Pages.Kinds;
+
+/// <summary>A part's page: its numbers, its sizes, where it fits, what may stand in for it, what was found.</summary>
+internal sealed class PartPages(Desk desk)
+{
+    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Parts.Values).OrderBy(p => p.Id, StringComparer.Ordinal).Select(Of);
+
+    private Sheet Of(Part part)
+    {
+        var path = desk.Map.Of(part)!.Value.Path;
+        var links = desk.LinksFrom(path);
+        return new Sheet(path, "part.html", "Part", $"{part.CurrentNumber} {part.Name}", Crumbs.Of(links, links.Overview("parts", "Parts"), links.Kind(part.Kind)), View(part, links))
+        {
+            Reference = part.Id,
+        };
+    }
+
+    private PartView View(Part part, PageLinks links)
+    {
+        var views = new CandidateViews(desk, links);
+        var where = desk.Where.Of(part.Id);
+        var standIns = new StandInRows(desk, links);
+        var stock = views.Stock(part.Id);
+        return new PartView
+        {
+            Numbers = [.. PartFacts.Numbers(part, links)],
+            Sketch = Sketches.Of(part, desk.Sizes),
+            Unit = desk.Sizes.Unit,
+            Sizes = [.. PartFacts.Sizes(part, desk.Sizes)],
+            Facts = [.. PartFacts.Of(part, links)],
+            Safety = part.IsSafety,
+            Fits = [.. where.Fits.Where(f => f.Candidate.Accepted).Select(f => Row(f, links))],
+            Stands = [.. where.Fits.Where(f => !f.Candidate.Accepted && !f.Candidate.IsLead).Select(f => Row(f, links))],
+            Leads = [.. where.Fits.Where(f => f.Candidate.IsLead).Select(f => Row(f, links))],
+            Refused = [.. where.Refused.Select(r => Row(r, links))],
+            StandIns = [.. where.StandIns.Select(s => standIns.Of(s, s.Part, standIns.Where(s)))],
+            StandsInFor = [.. where.StandsInFor.Select(s => standIns.Of(s, s.InsteadOf, standIns.Where(s)))],
+            Stock = stock,
+            InHouse = CandidateViews.Usable(stock),
+            OnOrder = [.. OnOrder(part, links)],
+            Order = CandidateViews.OrderTerms(part),
+            Contains = [.. part.Contains.Select(k => Phrase.Of($"{k.Quantity} × ", links.Part(k.Part.Id), " ", desk.Library.Parts.GetValueOrDefault(k.Part.Id)?.Name))],
+            Kits = [.. desk.Index.KitsWith(part.Id).Select(k => links.Part(k.Id))],
+            Claims = [.. desk.Index.ClaimsOf(part.Id).Select(new ClaimLines(desk, links).Of)],
+            Repairs = [.. desk.Index.RepairsOf(part.Id).Select(r => new RepairLines(desk, links).Of(r))],
+            Notes = [.. desk.Index.NotesAbout(part.Id).Select(n => links.Record(n.Id))],
+            Questions = [.. desk.Index.QuestionsAbout(part.Id).Where(q => q.IsOpen).Select(q => links.Record(q.Id))],
+            Pictures = desk.PicturesFor(links, part.Pictures),
+            Note = part.Note,
+        };
+    }
+
+    private WhereRow Row(WhereFit fit, PageLinks links) =>
+        Row(fit.Position, links, StandingWords.Of(links, fit.Candidate), fit.Candidate.Reason, string.Join("; ", fit.Candidate.Conditions.Concat(fit.Candidate.Changes)));
+
+    private WhereRow Row(WhereRefusal refusal, PageLinks links) => Row(
+        refusal.Position, links,
+        StandingWords.Link(links, refusal.Disputed ? StandingWords.Disputed : StandingWords.RuledOut, refusal.Disputed ? "disputed" : "ruled-out"),
+        refusal.Refusal.Reason, "");
+
+    private WhereRow Row(string address, PageLinks links, Link standing, string reason, string checkFirst)
+    {
+        var position = desk.Library.Positions[address];
+        return new WhereRow(
+            links.Position(address), links.Family(position.Family), desk.Library.Assemblies[$"{position.Family}/{position.Assembly}"].Name, standing, reason, checkFirst);
+    }
+
+    private IEnumerable<Phrase> OnOrder(Part part, PageLinks links) => RecordIndex.InUse(desk.Library.Orders.Values)
+        .Where(o => o.Part.Id == part.Id && o.Received is null).OrderBy(o => o.Expected).ThenBy(o => o.Id, StringComparer.Ordinal)
+        .Select(o => Phrase.Of($"{o.Quantity} on order, ", links.Record(o.Id), o.Expected.IsUnknown ? ", no date" : $", expected {o.Expected}", o.For is { } target ? Phrase.Of(", for ", links.Record(target.Id)) : null));
+}

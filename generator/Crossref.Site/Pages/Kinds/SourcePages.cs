@@ -1,0 +1,39 @@
+using Crossref.Core.Records;
+using Crossref.Site.Pages.Views;
+
+namespace Crossref.Site.Pages.Kinds;
+
+/// <summary>A source's page: what it is, and everything that rests on it.</summary>
+internal sealed class SourcePages(Desk desk)
+{
+    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Sources.Values).OrderBy(s => s.Id, StringComparer.Ordinal).Select(Of);
+
+    private Sheet Of(Source source)
+    {
+        var path = desk.Map.Of(source)!.Value.Path;
+        var links = desk.LinksFrom(path);
+        var parts = new CandidateViews(desk, links);
+        var view = new SourceView
+        {
+            Facts = [.. Facts(source)],
+            Weight = source.Documents
+                ? "It documents: what it says of a part and a place stands as documented."
+                : "It documents nothing: a statement in it counts for what somebody did or saw, never for more.",
+            Claims = [.. desk.Index.ClaimsFrom(source.Id).Select(new ClaimLines(desk, links).Of)],
+            Lists = [.. desk.Index.PositionsFrom(source.Id).GroupBy(p => (p.Family, p.Assembly)).Select(g => new SourceFamily(
+                links.Family(g.Key.Family), links.Assembly($"{g.Key.Family}/{g.Key.Assembly}"),
+                [.. g.Select(p => Phrase.Of(links.Position(p.Address), p.Locator is { } locator ? ", " + locator : null))]))],
+            Parts = [.. desk.Index.PartsFrom(source.Id).Select(p => parts.Part(p.Id))],
+            Note = source.Note,
+        };
+        return new Sheet(path, "source.html", "Source", source.Title, Crumbs.Of(links, links.Overview("sources", "Sources")), view) { Reference = source.Id };
+    }
+
+    private static IEnumerable<Pair> Facts(Source source)
+    {
+        yield return new Pair("Type", Words.Of(source.Kind).Replace('-', ' '));
+        yield return new Pair("Dated", source.Dated.ToString());
+        yield return new Pair("Kept", source.Kept ?? "not on record");
+        if (source.By is { } by) yield return new Pair("By", by);
+    }
+}

@@ -1,0 +1,15 @@
+namespace Crossref.Site.Pages;
+
+/// <summary>What a build is told besides the library.</summary>
+/// <param name="Date">The day the pages speak of.</param>
+public sealed record SiteOptions(DateOnly Date)
+{
+    /// <summary>A folder whose files stand in for the shipped ones of the same name; null for none.</summary>
+    public string? TemplateFolder { get; init; }
+
+    /// <summary>
+    /// Reads a picture by its path below the content folder; null when it cannot be had, and then pages show its text alone.
+    /// Whoever reads decides what is safe to open.
+    /// </summary>
+    public Func<string, byte[]?> ReadPicture { get; init; } = _ => null;
+}

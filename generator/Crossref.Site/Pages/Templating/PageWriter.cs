@@ -1,0 +1,71 @@
+using Crossref.Site.Pages.Views;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace Crossref.Site.Pages.Templating;
+
+/// <summary>Writes pages with the templates of a folder. Parses each template once; not for several threads.</summary>
+internal sealed class PageWriter : ITemplateLoader
+{
+    private const string Layout = "layout.html";
+    private readonly TemplateFolder _folder;
+    private readonly EscapingContext _context;
+    private readonly Template _layout;
+
+    internal PageWriter(TemplateFolder folder)
+    {
+        _folder = folder;
+        _context = new EscapingContext(this);
+        _layout = Parse(Layout);
+    }
+
+    /// <summary>A page as HTML. Templates see <c>frame</c> (what every page has) and <c>page</c> (what this kind of page shows).</summary>
+    /// <exception cref="TemplateProblemException">A template is wrong.</exception>
+    internal string Write(Frame frame, object page)
+    {
+        var globals = new ScriptObject { ["frame"] = frame, ["page"] = page };
+        _context.PushGlobal(globals);
+        try
+        {
+            return _layout.Render(_context);
+        }
+        catch (ScriptRuntimeException problem)
+        {
+            // The innermost cause names the template where it went wrong, not the one that included it.
+            var at = problem;
+            while (at.InnerException is ScriptRuntimeException inner) at = inner;
+            throw Problem(at.Span, at.OriginalMessage, problem);
+        }
+        finally
+        {
+            _context.PopGlobal();
+        }
+    }
+
+    string ITemplateLoader.GetPath(TemplateContext context, SourceSpan callerSpan, string templateName) =>
+        TemplateFolder.Has(templateName)
+            ? templateName
+            : throw new ScriptRuntimeException(callerSpan, $"there is no template '{templateName}'");
+
+    string ITemplateLoader.Load(TemplateContext context, SourceSpan callerSpan, string templatePath)
+    {
+        // Parsed here only to report a broken one by its own name and line.
+        Parse(templatePath);
+        return _folder.ReadText(templatePath);
+    }
+
+    ValueTask<string?> ITemplateLoader.LoadAsync(TemplateContext context, SourceSpan callerSpan, string templatePath) =>
+        new(((ITemplateLoader)this).Load(context, callerSpan, templatePath));
+
+    private Template Parse(string name)
+    {
+        var template = Template.Parse(_folder.ReadText(name), name);
+        if (template.Messages.FirstOrDefault(m => m.Type == ParserMessageType.Error) is { } error) throw Problem(error.Span, error.Message, null);
+        return template;
+    }
+
+    private TemplateProblemException Problem(SourceSpan span, string message, Exception? cause) =>
+        new(_folder.NameOf(span.FileName ?? Layout), span.Start.Line + 1, span.Start.Column + 1, message.TrimEnd('.'), cause);
+}

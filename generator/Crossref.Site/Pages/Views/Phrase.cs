@@ -1,0 +1,22 @@
+namespace Crossref.Site.Pages.Views;
+
+/// <summary>A sentence with links in it.</summary>
+public sealed record Phrase(IReadOnlyList<Link> Pieces)
+{
+    /// <summary>Plain text and links in the order they are read.</summary>
+    internal static Phrase Of(params IEnumerable<object?> pieces) =>
+        new([.. pieces.SelectMany(Flat)]);
+
+    private static IEnumerable<Link> Flat(object? piece) => piece switch
+    {
+        null => [],
+        Link link => [link],
+        Phrase phrase => phrase.Pieces,
+        _ => [new Link(null, piece.ToString() ?? "")],
+    };
+
+    internal string ToHtml() => string.Concat(Pieces.Select(p => p.ToHtml()));
+
+    /// <inheritdoc/>
+    public override string ToString() => string.Concat(Pieces.Select(p => p.Text));
+}

@@ -1,0 +1,9 @@
+namespace Crossref.Site.Pages.Views;
+
+/// <summary>One size of a part.</summary>
+/// <param name="Name">The attribute.</param>
+/// <param name="Value">The value, or <c>unknown</c>.</param>
+/// <param name="Unit">Its unit; empty for a word.</param>
+/// <param name="Known">Whether it is on record.</param>
+/// <param name="Role">Whether it must match, decides, or neither.</param>
+public sealed record SizeLine(string Name, string Value, string Unit, bool Known, string Role);
