@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Crossref.Site.Pages;
 
 namespace Crossref.Site.Writing;
 
@@ -39,14 +40,14 @@ public sealed class SiteWriter(string folder)
         if (Directory.Exists(staging)) Directory.Delete(staging, recursive: true);
         foreach (var file in files)
         {
-            var hash = Convert.ToHexStringLower(SHA256.HashData(file.Content));
+            var hash = Convert.ToHexStringLower(SHA256.HashData(file.Content.Span));
             if (!own.TryAdd(file.Path, hash)) throw new InvalidOperationException($"Two pages want the path {file.Path}.");
             var target = FullPath(file.Path);
             if (old.GetValueOrDefault(file.Path) == hash && File.Exists(target)) continue;
             if (!old.ContainsKey(file.Path) && File.Exists(target)) throw Foreign(target);
             var staged = Path.Combine(staging, changed.Count.ToString(System.Globalization.CultureInfo.InvariantCulture));
             Directory.CreateDirectory(staging);
-            File.WriteAllBytes(staged, file.Content);
+            File.WriteAllBytes(staged, file.Content.Span);
             changed.Add((file.Path, staged));
         }
         var stale = old.Keys.Where(path => !own.ContainsKey(path)).ToList();

@@ -1,3 +1,4 @@
+using Crossref.Site.Pages;
 using Crossref.Site.Writing;
 
 namespace Crossref.Site.Tests.Writing;
