@@ -24,8 +24,20 @@ internal sealed class NoteBody
     internal NoteBody(string path, string markdown, int linesBefore, DiagnosticLog log)
     {
         (_path, _linesBefore, _log) = (path, linesBefore, log);
-        foreach (var item in Markdown.Parse(markdown, NotePipeline.Instance).Descendants()) Look(item);
+        try
+        {
+            foreach (var item in Markdown.Parse(markdown, NotePipeline.Instance).Descendants()) Look(item);
+        }
+        catch (ArgumentException)
+        {
+            // The parser's only way to say that brackets or quotes are nested beyond its limit.
+            log.Add(NoteCodes.NoteTooDeep, new Place(path, linesBefore + 1, 1), "this note is nested too deep to be read", "take out the rows of brackets or quote marks");
+            IsReadable = false;
+        }
     }
+
+    /// <summary>Whether the Markdown can be followed at all.</summary>
+    internal bool IsReadable { get; } = true;
 
     internal IReadOnlyList<Ref> Links => _links;
 
