@@ -49,7 +49,7 @@ public sealed class MappingTests : IDisposable
         Assert.Equal(["ostrin-f2/feed/sheet-sensor"], p.BreaksWhenOpened.Select(r => r.Id));
         Assert.Equal(new Quantity(24, 0.1m, Dimension.Length), p.Diameter);
         Assert.True(_library.Positions["ostrin-f2/feed/sheet-sensor"].Safety);
-        Assert.Equal(new Place("catalogue.yaml", 23, 18), p.Listed[0].Part.Place);
+        Assert.Equal(new Place("catalogue.yaml", 24, 18), p.Listed[0].Part.Place);
     }
 
     [Fact]

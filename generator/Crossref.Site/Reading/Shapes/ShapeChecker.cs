@@ -25,10 +25,12 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     internal MapNode Map(MapNode map, MapShape shape)
     {
         map = WithoutCommaPieces(map);
+        var written = map.Entries.Select(e => e.Key).ToHashSet(StringComparer.Ordinal);
+        var free = shape.Names.Where(n => !written.Contains(n)).ToList();
         var entries = new List<MapEntry>();
         foreach (var entry in map.Entries)
         {
-            if (Key(entry, map, shape) is { } key)
+            if (Key(entry, free, shape) is { } key)
                 entries.Add(new MapEntry(key.Name, entry.Place, Value(entry.Value, key.Value, key.Name)));
         }
         var result = new MapNode(map.Place, entries);
@@ -41,13 +43,16 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         return result;
     }
 
-    private KeyShape? Key(MapEntry entry, MapNode map, MapShape shape)
+    private KeyShape? Key(MapEntry entry, List<string> free, MapShape shape)
     {
         if (shape.Find(entry.Key) is { } known) return known;
-        var free = shape.Names.Where(n => map[n] is null).ToList();
         log.Add(ShapeCodes.UnknownKey, entry.Place, $"'{Shown(entry.Key)}' is not a key of {Article(shape.Name)}",
             Suggest.Hint(entry.Key, free, $"its keys are {string.Join(", ", shape.Names)}"));
-        if (Suggest.Surely(entry.Key, free) is { } meant) return shape.Find(meant);
+        if (Suggest.Surely(entry.Key, free) is { } meant)
+        {
+            free.Remove(meant);
+            return shape.Find(meant);
+        }
         _incomplete = true;
         Lost |= entry.Value is not ScalarNode;
         return null;
