@@ -39,8 +39,7 @@ internal sealed class Workspace
             var read = ContentReader.Read(folder);
             if (read.Library is null && read.Diagnostics.Count == 0)
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
-            var found = read.Library is { } library ? Checks.Run(library, read.ContextFor(options.Today(parsed))) : [];
-            return new Workspace(read.Library, DiagnosticOrder.Sort(read.Diagnostics.Concat(found)));
+            return new Workspace(read.Library, read.Check(options.Today(parsed)));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,3 +1,5 @@
+using Crossref.Core.Records;
+
 namespace Crossref.Core.Checking.Rules;
 
 /// <summary>A range of serials that ends before it begins.</summary>
@@ -10,9 +12,9 @@ internal sealed class SerialsReversed : IRule
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckScope scope)
     {
-        foreach (var range in Serial.Ranges(scope))
+        foreach (var range in SerialRanges.Of(scope))
         {
-            if (range is { SerialFrom: { } from, SerialTo: { } to } && Serial.Read(from) is { } first && Serial.Read(to) is { } last &&
+            if (range is { SerialFrom: { } from, SerialTo: { } to } && Serial.Parse(from) is { } first && Serial.Parse(to) is { } last &&
                 first.Letters == last.Letters && first.Number > last.Number)
                 yield return Code.At(range.Place, $"serial-from {from} comes after serial-to {to}", $"write serial-from: {to} and serial-to: {from}, if the two were exchanged");
         }

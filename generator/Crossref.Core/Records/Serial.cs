@@ -1,7 +1,7 @@
 using System.Numerics;
 using System.Globalization;
 
-namespace Crossref.Core.Evidence;
+namespace Crossref.Core.Records;
 
 /// <summary>
 /// A serial as ranges compare it: leading letters and a number. Letters compare without regard to case, because the
