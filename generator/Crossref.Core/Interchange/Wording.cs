@@ -65,32 +65,55 @@ public sealed class Wording(Library library)
         {
             StepKind.Substitution => $"{to} may stand in for {from}: {FactClause(path.Fact!)}",
             StepKind.Superseded => $"the maker sends {to} instead of {from}",
-            StepKind.SamePosition => $"{to} and {from} both stand at {library.Positions[path.Step.Via!].Name} ({path.Step.Via})",
+            StepKind.SamePosition => $"{to} and {from} both stand at {PlaceName(path.Step.Via!)}",
             _ => $"{to} stands here: {FactClause(path.Fact!)}",
         };
+    }
+
+    private string PlaceName(string address)
+    {
+        var position = library.Positions[address];
+        return $"{position.Name} ({library.Families[position.Family].Name})";
     }
 
     private string FactClause(Fact fact) =>
         Clause(fact.Leading!) + (fact.Negatives.Count > 0 ? $", though weaker, {Clause(fact.Negatives[0])}" : "");
 
-    private static string What(Statement s)
+    private static string What(Statement s) => (s.IsPositive ? Yes(s) : No(s)) + (s.Lowered is { } why ? $", but {why}" : "");
+
+    private static string Yes(Statement s)
     {
-        var place = s.Machine is { } machine ? " in " + machine : "";
-        var no = s.IsPositive ? "" : "did not fit: ";
-        var lowered = s.Lowered is { } why ? $", but {why}" : "";
-        return no + s.Basis switch
+        var place = In(s);
+        return s.Basis switch
         {
             _ when s.Failure is not null => $"fitted{place}, {s.Failure}",
-            Basis.Documented => s.Kind == StatementKind.Listing ? "named in the maker's list" : "documented",
-            Basis.Proven => $"proven, ran {s.Run}{place}",
+            Basis.Documented => s.Kind == StatementKind.Listing ? "named in the maker's list" : "the maker's document says so",
+            Basis.Proven => $"proven: ran {s.Run}{place}",
             Basis.Ran => $"ran {s.Run}{place}",
-            Basis.Seated => (s.IsPositive ? "seated" : "tried") + place + lowered,
-            Basis.Moulded => (s.IsPositive ? "the same number is moulded on it" : "another number is moulded on it") + lowered,
-            Basis.Measured => (s.IsPositive ? "the sizes were measured and agree" : "the sizes were measured and differ") + lowered,
-            Basis.Offered => "a seller's offer" + lowered,
-            _ => s.Kind == StatementKind.Listing ? "listed" + lowered : "told" + lowered,
+            Basis.Seated => $"seated{place}",
+            Basis.Moulded => "the same number is moulded on it",
+            Basis.Measured => "the sizes were measured and agree",
+            Basis.Offered => "a seller offers it for this",
+            _ => s.Kind == StatementKind.Listing ? "listed" : "somebody said so",
         };
     }
+
+    private static string No(Statement s)
+    {
+        var place = In(s);
+        return s.Basis switch
+        {
+            Basis.Documented => "the maker's document says no",
+            Basis.Proven or Basis.Ran => $"ran {s.Run}{place} and did not hold up",
+            Basis.Seated => $"tried{place} and did not go in",
+            Basis.Moulded => "another number is moulded on it",
+            Basis.Measured => "the sizes were measured and differ",
+            Basis.Offered => "a seller says that it does not fit",
+            _ => "somebody said that it does not fit",
+        };
+    }
+
+    private static string In(Statement s) => s.Machine is { } machine ? " in " + machine : "";
 
     private string? SourceOf(Statement statement)
     {
