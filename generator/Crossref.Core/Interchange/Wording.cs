@@ -64,44 +64,55 @@ public sealed class Wording(Library library)
         {
             StepKind.Substitution => $"{to} may stand in for {from}: {FactClause(path.Fact!)}",
             StepKind.Superseded => $"the maker sends {to} instead of {from}",
-            StepKind.SamePosition => $"{to} and {from} both stand at {library.Positions[path.Step.Via!].Name} ({path.Step.Via})",
+            StepKind.SamePosition => $"{to} and {from} both stand at {PlaceName(path.Step.Via!)}",
             _ => $"{to} stands here: {FactClause(path.Fact!)}",
         };
+    }
+
+    private string PlaceName(string address)
+    {
+        var position = library.Positions[address];
+        return $"{position.Name} ({library.Families[position.Family].Name})";
     }
 
     private string FactClause(Fact fact) =>
         Clause(fact.Leading!) + (fact.Negatives.Count > 0 ? $", though weaker, {Clause(fact.Negatives[0])}" : "");
 
-    private static string What(Statement s)
+    private static string What(Statement s) => (s.IsPositive ? Yes(s) : No(s)) + (s.Lowered is { } why ? $", but {why}" : "");
+
+    private static string Yes(Statement s)
     {
-        var place = s.Machine is { } machine ? " in " + machine : "";
-        var what = s.IsPositive ? Yes(s, place) : No(s, place);
-        return s.Lowered is { } why ? $"{what}, but {why}" : what;
+        var place = In(s);
+        return s.Basis switch
+        {
+            _ when s.Failure is not null => $"fitted{place}, {s.Failure}",
+            Basis.Documented => s.Kind == StatementKind.Listing ? "named in the maker's list" : "the maker's document says so",
+            Basis.Proven => $"proven: ran {s.Run}{place}",
+            Basis.Ran => $"ran {s.Run}{place}",
+            Basis.Seated => $"seated{place}",
+            Basis.Moulded => "the same number is moulded on it",
+            Basis.Measured => "the sizes were measured and agree",
+            Basis.Offered => "a seller offers it for this",
+            _ => s.Kind == StatementKind.Listing ? "listed" : "somebody said so",
+        };
     }
 
-    private static string Yes(Statement s, string place) => s.Basis switch
+    private static string No(Statement s)
     {
-        _ when s.Failure is not null => $"fitted{place}, {s.Failure}",
-        Basis.Documented => s.Kind == StatementKind.Listing ? "named in the maker's list" : "documented",
-        Basis.Proven => $"proven, ran {s.Run}{place}",
-        Basis.Ran => $"ran {s.Run}{place}",
-        Basis.Seated => "seated" + place,
-        Basis.Moulded => "the same number is moulded on it",
-        Basis.Measured => "the sizes were measured and agree",
-        Basis.Offered => "a seller offers it",
-        _ => s.Kind == StatementKind.Listing ? "listed" : "told",
-    };
+        var place = In(s);
+        return s.Basis switch
+        {
+            Basis.Documented => "the maker's document says no",
+            Basis.Proven or Basis.Ran => $"ran {s.Run}{place} and did not hold up",
+            Basis.Seated => $"tried{place} and did not go in",
+            Basis.Moulded => "another number is moulded on it",
+            Basis.Measured => "the sizes were measured and differ",
+            Basis.Offered => "a seller says that it does not fit",
+            _ => "somebody said that it does not fit",
+        };
+    }
 
-    private static string No(Statement s, string place) => s.Basis switch
-    {
-        Basis.Documented => "the maker's document says that it does not fit",
-        Basis.Ran => $"ran {s.Run}{place} and did not hold up",
-        Basis.Seated => $"tried{place} and does not go in",
-        Basis.Moulded => "another number is moulded on it",
-        Basis.Measured => "the sizes were measured and differ",
-        Basis.Offered => "a seller says that it does not fit",
-        _ => "told that it does not fit",
-    };
+    private static string In(Statement s) => s.Machine is { } machine ? " in " + machine : "";
 
     private string? SourceOf(Statement statement)
     {

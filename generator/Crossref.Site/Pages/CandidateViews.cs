@@ -35,13 +35,22 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
         refusal.Reason,
         Stock(refusal.Part));
 
-    /// <summary>Where pieces of a part lie.</summary>
+    /// <summary>Where pieces of a part lie. Several positions of one unit may hold the same part: they are one line.</summary>
     internal IReadOnlyList<StockLine> Stock(string part) =>
     [
-        .. desk.Fits.House.Of(part).Select(item => new StockLine(
-            links.Record(item.Id), HolderWord(item.Holder), item.Quantity, item.Grade is { } grade ? GradeText(grade) : null, item.Bin,
-            IsUsable(item.Grade))),
+        .. desk.Fits.House.Of(part).GroupBy(item => item.Id, StringComparer.Ordinal).Select(held => (Item: held.First(), Count: held.Sum(i => i.Quantity)))
+            .Select(x => new StockLine(
+                links.Record(x.Item.Id), HolderWord(x.Item.Holder), x.Count, x.Item.Grade is { } grade ? GradeText(grade) : null, x.Item.Bin,
+                IsUsable(x.Item.Grade), x.Item.Holder == RecordType.Unit && desk.Library.Units.GetValueOrDefault(x.Item.Id) is { BackInService: true })),
     ];
+
+    /// <summary>How many can be fitted and where they lie, in a few words: "2 (B4, unit in rack 2)".</summary>
+    internal string StockText(string part)
+    {
+        var usable = desk.Fits.House.Of(part).Where(i => IsUsable(i.Grade)).ToList();
+        var places = usable.Select(i => i.Holder == RecordType.Unit ? "unit in " + (i.Bin ?? i.Id) : i.Bin ?? i.Id).Distinct(StringComparer.Ordinal);
+        return usable.Count == 0 ? "none" : $"{usable.Sum(i => i.Quantity)} ({string.Join(", ", places)})";
+    }
 
     internal static int Usable(IEnumerable<StockLine> stock) => stock.Where(s => s.Usable).Sum(s => s.Quantity);
 
@@ -49,6 +58,9 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
     internal int InHouse(string part) => desk.Fits.House.Of(part).Where(i => IsUsable(i.Grade)).Sum(i => i.Quantity);
 
     internal static bool IsUsable(Grade? grade) => grade is not (Grade.Core or Grade.Sample);
+
+    /// <summary>The word for one part of a kind.</summary>
+    internal static string KindWord(PartKind kind) => kind == PartKind.Other ? "part" : kind.Name == "cutout" ? "cut-out" : kind.Name;
 
     internal static string GradeText(Grade grade) => Words.Of(grade).Replace('-', ' ');
 

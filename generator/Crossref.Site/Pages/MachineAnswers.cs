@@ -35,6 +35,7 @@ internal sealed class MachineAnswers(Desk desk, PageLinks links)
             Machine = links.Machine(machine.Id),
             Facts = Facts(desk.Library, machine),
             Best = best is null ? null : _views.Of(best, here.Safety),
+            Stock = best is null ? "" : _views.StockText(best.Part),
             Same = SameAs(here, any),
             Notes = [.. Differences(here, any)],
         };
@@ -58,7 +59,7 @@ internal sealed class MachineAnswers(Desk desk, PageLinks links)
             else if (here.Disputed.Any(r => r.Part == candidate.Part))
                 yield return Phrase.Of(links.Part(candidate.Part), " is disputed here.");
             else if (now is null)
-                yield return Phrase.Of("Not ", links.Part(candidate.Part), " here: what is on record speaks of other machines.");
+                yield return Phrase.Of("Not ", links.Part(candidate.Part), ": it is for other machines.");
             else if (now.Accepted && !candidate.Accepted)
                 yield return Phrase.Of(links.Part(candidate.Part), $" is accepted here, as {now.Standing}.");
         }

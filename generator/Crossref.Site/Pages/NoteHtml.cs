@@ -1,27 +1,33 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Templating;
+using Crossref.Site.Reading.Notes;
 using Markdig;
 using Markdig.Renderers;
+using Markdig.Renderers.Html;
+using Markdig.Renderers.Html.Inlines;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
 namespace Crossref.Site.Pages;
 
-/// <summary>Notes as HTML: no raw HTML, links to records as relative links, other addresses as text, pictures from the content folder only.</summary>
+/// <summary>
+/// Notes as HTML. The checks refuse raw HTML and addresses that lead out of the folder; should one come this far all the
+/// same, it is shown as text.
+/// </summary>
 internal sealed class NoteHtml(Desk desk, PageLinks links)
 {
-    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().UsePipeTables().Build();
-
     internal Markup Of(Note note)
     {
-        var document = Markdown.Parse(note.Markdown, Pipeline);
+        var document = Markdown.Parse(note.Markdown, NotePipeline.Instance);
         // The page has the first heading already.
         foreach (var heading in document.Descendants<HeadingBlock>()) heading.Level = Math.Min(heading.Level + 1, 6);
         foreach (var link in document.Descendants<LinkInline>().ToList()) Rewrite(link);
         foreach (var link in document.Descendants<AutolinkInline>().ToList()) link.ReplaceBy(new LiteralInline(link.Url));
         using var html = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(html);
-        Pipeline.Setup(renderer);
+        NotePipeline.Instance.Setup(renderer);
+        renderer.ObjectRenderers.Replace<HtmlBlockRenderer>(new BlockAsText());
+        renderer.ObjectRenderers.Replace<HtmlInlineRenderer>(new InlineAsText());
         renderer.Render(document);
         return new Markup(html.ToString());
     }
@@ -29,16 +35,15 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
     private void Rewrite(LinkInline link)
     {
         var target = link.Url ?? "";
-        var href = link.IsImage ? PictureHref(target) : RecordHref(target);
+        var href = link.IsImage ? PictureHref(Uri.UnescapeDataString(target)) : RecordHref(target);
         if (href is not null)
         {
             link.Url = href;
             return;
         }
-        // Nothing that leads out of the folder becomes a link; its text and its address stay readable.
         var text = new ContainerInline();
         link.TransferChildrenTo(text);
-        if (target.Length > 0) text.AppendChild(new LiteralInline($" ({target})"));
+        if (!link.IsImage && target.Length > 0) text.AppendChild(new LiteralInline($" ({target})"));
         link.ReplaceBy(text);
     }
 
@@ -50,4 +55,14 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
 
     private string? PictureHref(string file) =>
         PageMap.Picture(file) is { } path && desk.Options.ReadPicture(file) is not null ? links.Href(path) : null;
+
+    private sealed class BlockAsText : HtmlObjectRenderer<HtmlBlock>
+    {
+        protected override void Write(HtmlRenderer renderer, HtmlBlock obj) => renderer.Write("<p>").WriteEscape(obj.Lines.ToString()).Write("</p>\n");
+    }
+
+    private sealed class InlineAsText : HtmlObjectRenderer<HtmlInline>
+    {
+        protected override void Write(HtmlRenderer renderer, HtmlInline obj) => renderer.WriteEscape(obj.Tag);
+    }
 }

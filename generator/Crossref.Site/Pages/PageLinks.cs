@@ -48,8 +48,12 @@ internal sealed class PageLinks(Library library, PageMap map, string from)
         Question question => To(question, question.Asks),
         { } other => To(other, id),
         null when library.Positions.ContainsKey(id) => Position(id),
+        null when RepairBehind(id) is { } repair => To(repair, id),
         null => Assembly(id),
     };
+
+    // What a repair shows is addressed as repair/position.
+    private Repair? RepairBehind(string id) => library.Repairs.GetValueOrDefault(id.Split('/')[0]);
 
     private Link To(IRecord record, string text, string? style = null) =>
         new(map.Of(record) is { } place ? Href(place) : null, text, style);

@@ -33,7 +33,7 @@ internal static class PartFacts
     /// <summary>Hand, life, supersession and the like.</summary>
     internal static IEnumerable<Pair> Of(Part part, PageLinks links)
     {
-        yield return new Pair("Kind", links.Kind(part.Kind) with { Text = part.Kind.Name });
+        yield return new Pair("Kind", links.Kind(part.Kind) with { Text = CandidateViews.KindWord(part.Kind) });
         yield return new Pair("Maker", part.Maker ?? "not on record");
         if (part.SupersededBy is { } next) yield return new Pair("Superseded", Phrase.Of("the maker now sends ", links.Part(next.Id)));
         if (part.Handed) yield return new Pair("Handed", "which way round matters");

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Kinds;
 using Crossref.Site.Pages.Templating;
@@ -30,6 +31,8 @@ public static class SitePages
             yield return SiteFile.Text(sheet.Path, writer.Write(FrameOf(desk, sheet), sheet.View));
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
+        foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
+            yield return SiteFile.Text(file.Path, file.Text);
         foreach (var picture in Pictures(library, options)) yield return picture;
     }
 
@@ -76,7 +79,8 @@ public static class SitePages
         var all = library.Parts.Values.SelectMany(p => p.Pictures)
             .Concat(library.Positions.Values.SelectMany(p => p.Pictures))
             .Concat(library.Claims.Values.SelectMany(c => c.Pictures))
-            .Concat(library.Repairs.Values.SelectMany(r => r.Pictures));
+            .Concat(library.Repairs.Values.SelectMany(r => r.Pictures))
+            .Concat(library.Notes.Values.SelectMany(n => n.Pictures));
         foreach (var file in all.Select(p => p.File).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
             if (PageMap.Picture(file) is { } path && options.ReadPicture(file) is { } bytes) yield return new SiteFile(path, bytes);
     }

@@ -34,7 +34,7 @@ internal sealed class AssemblyPages(Desk desk)
     private PositionRow Row(Position position, PageLinks links) => new()
     {
         Answer = new AnswerLines(desk, links).Of(position),
-        Kind = position.Kind.Name,
+        Kind = CandidateViews.KindWord(position.Kind),
         Role = position.Role,
         Quantity = position.Quantity,
         Listed = Phrase.Of(position.Listed.SelectMany((l, i) => new object?[] { i > 0 ? ", " : null, links.Part(l.Part.Id) })),

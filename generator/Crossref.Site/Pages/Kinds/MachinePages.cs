@@ -43,7 +43,7 @@ internal sealed class MachinePages(Desk desk)
     private static IEnumerable<ReadingRow> Readings(Machine machine)
     {
         var rows = new List<ReadingRow>();
-        var last = new Dictionary<string, Reading>(StringComparer.Ordinal);
+        var last = new Dictionary<string, Core.Records.Reading>(StringComparer.Ordinal);
         foreach (var reading in machine.Readings.OrderBy(r => r.Date).ThenBy(r => r.Reset).ThenBy(r => r.Count.Value))
         {
             var before = last.GetValueOrDefault(reading.Counter ?? "");

@@ -30,7 +30,7 @@ internal sealed class OverviewPages(Desk desk)
             var path = PageMap.Kind(kind, i + 1);
             var links = desk.LinksFrom(path);
             var views = new CandidateViews(desk, links);
-            var rows = pages[i].Select(p => Row(links.Part(p.Id), p.Name, p.Maker ?? "", SizesOf(p), Number(desk.Where.Of(p.Id).Fits.Count(f => f.Candidate.Accepted)), Number(views.InHouse(p.Id))));
+            var rows = pages[i].Select(p => Row(links.Part(p.Id), p.Name, p.Maker ?? "", SizesOf(p), Number(desk.Where.Of(p.Id).Fits.Count(f => f.Candidate.Accepted)), views.StockText(p.Id)));
             var others = pages.Count == 1 ? null : $"Page {i + 1} of {pages.Count}.";
             var group = new TableGroup("parts", null, ["Number", "Name", "Maker", "Sizes", "Places", "In the house"], [.. rows], "");
             var title = char.ToUpperInvariant(kind.Plural[0]) + kind.Plural[1..];
@@ -65,7 +65,7 @@ internal sealed class OverviewPages(Desk desk)
             .Where(x => x.Found.Count > 0)
             .Select(x => new TableGroup(
                 Words.Of(x.Side), SymptomPages.SideText(x.Side), ["Symptom", "Check first", "Suspects"],
-                [.. x.Found.Select(s => Row(links.Record(s.Id), s.Checks.Count > 0 ? s.Checks[0] : "", string.Join(", ", s.Suspects.Select(r => r.Id))))], ""));
+                [.. x.Found.Select(s => Row(links.Record(s.Id), s.Checks.Count > 0 ? s.Checks[0] : "", string.Join(", ", s.Suspects.Select(r => RoleText.Of(r.Id)))))], ""));
         return Table("symptoms", "Symptoms", "Start from what the machine does wrong.", [.. groups]);
     }
 

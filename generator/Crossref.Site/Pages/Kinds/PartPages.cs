@@ -25,7 +25,6 @@ internal sealed class PartPages(Desk desk)
         var views = new CandidateViews(desk, links);
         var where = desk.Where.Of(part.Id);
         var standIns = new StandInRows(desk, links);
-        var stock = views.Stock(part.Id);
         return new PartView
         {
             Numbers = [.. PartFacts.Numbers(part, links)],
@@ -38,12 +37,13 @@ internal sealed class PartPages(Desk desk)
             Stands = [.. where.Fits.Where(f => !f.Candidate.Accepted && !f.Candidate.IsLead).Select(f => Row(f, links))],
             Leads = [.. where.Fits.Where(f => f.Candidate.IsLead).Select(f => Row(f, links))],
             Refused = [.. where.Refused.Select(r => Row(r, links))],
-            StandIns = [.. where.StandIns.Select(s => standIns.Of(s, s.Part, standIns.Where(s)))],
-            StandsInFor = [.. where.StandsInFor.Select(s => standIns.Of(s, s.InsteadOf, standIns.Where(s)))],
-            Stock = stock,
-            InHouse = CandidateViews.Usable(stock),
+            StandIns = [.. where.StandIns.Where(StandInRows.Stands).Select(s => standIns.Of(s, s.Part, standIns.Where(s)))],
+            NotStandIns = [.. where.StandIns.Where(s => !StandInRows.Stands(s)).Select(s => standIns.Of(s, s.Part, standIns.Where(s)))],
+            StandsInFor = [.. where.StandsInFor.Where(StandInRows.Stands).Select(s => standIns.Of(s, s.InsteadOf, standIns.Where(s)))],
+            StandsNotInFor = [.. where.StandsInFor.Where(s => !StandInRows.Stands(s)).Select(s => standIns.Of(s, s.InsteadOf, standIns.Where(s)))],
+            Glance = [.. Glance(part, where, views, links)],
+            Stock = views.Stock(part.Id),
             OnOrder = [.. OnOrder(part, links)],
-            Order = CandidateViews.OrderTerms(part),
             Contains = [.. part.Contains.Select(k => Phrase.Of($"{k.Quantity} × ", links.Part(k.Part.Id), " ", desk.Library.Parts.GetValueOrDefault(k.Part.Id)?.Name))],
             Kits = [.. desk.Index.KitsWith(part.Id).Select(k => links.Part(k.Id))],
             Claims = [.. desk.Index.ClaimsOf(part.Id).Select(new ClaimLines(desk, links).Of)],
@@ -53,6 +53,17 @@ internal sealed class PartPages(Desk desk)
             Pictures = desk.PicturesFor(links, part.Pictures),
             Note = part.Note,
         };
+    }
+
+    private IEnumerable<Pair> Glance(Part part, WhereAnswer where, CandidateViews views, PageLinks links)
+    {
+        yield return new Pair("In the house", views.StockText(part.Id));
+        var accepted = where.Fits.Where(f => f.Candidate.Accepted).ToList();
+        var families = accepted.Select(f => desk.Library.Positions[f.Position].Family).Distinct(StringComparer.Ordinal).Count();
+        yield return new Pair("An answer in", accepted.Count == 0 ? "no place yet" : $"{accepted.Count} {(accepted.Count == 1 ? "place" : "places")}, {families} {(families == 1 ? "family" : "families")}");
+        if (part.SupersededBy is { } next) yield return new Pair("The maker now sends", links.Part(next.Id));
+        if (part.Handed) yield return new Pair("Handed", "mind which way round");
+        if (CandidateViews.OrderTerms(part) is { } terms) yield return new Pair("An order takes", terms);
     }
 
     private WhereRow Row(WhereFit fit, PageLinks links) =>

@@ -30,15 +30,18 @@ internal sealed class PositionPages(Desk desk)
             Facts = Facts(position, links),
             Safety = answer.Safety,
             Orientation = OrientationText.Of(position.Orientation),
-            Verdict = Verdict(answer, accepted),
+            Verdict = Verdict(answer, accepted, machines),
             WouldChange = accepted.Count > 0 ? [] : WouldChange(answer, machines),
             Best = accepted.Count > 0 ? views.Of(accepted[0], answer.Safety) : null,
+            InShort = [.. accepted.Skip(1).OrderBy(c => views.InHouse(c.Part) == 0).Select(c => Phrase.Of(
+                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", c.Conditions.Count > 0 ? "; check first" : null))],
             Others = [.. accepted.Skip(1).Select(c => views.Of(c, answer.Safety))],
             Standing = [.. answer.Candidates.Where(c => !c.Accepted && !c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Leads = [.. answer.Candidates.Where(c => c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Disputed = [.. answer.Disputed.Select(r => views.Of(r, true))],
             RuledOut = [.. answer.RuledOut.Select(r => views.Of(r, false))],
             Machines = machines,
+            SameInAll = machines.All(m => m is { Same: true, Best: not null }),
             Evidence = new EvidenceViews(desk, links).At(answer),
             Sizes = new SizeTables(desk, views).Of(position, answer),
             Bench = BenchViews.Of(desk, links, position),
@@ -54,12 +57,12 @@ internal sealed class PositionPages(Desk desk)
     {
         var facts = new List<Pair>
         {
-            new("Takes", $"{position.Quantity} × {position.Kind.Name}"),
+            new("Takes", $"{position.Quantity} × {CandidateViews.KindWord(position.Kind)}"),
             new("The maker lists", Phrase.Of(Listed(position, links))),
         };
         if (position.Source is { } source)
             facts.Add(new Pair("Read in", Phrase.Of(links.Record(source.Id), position.Locator is { } locator ? ", " + locator : null)));
-        if (position.Role is { } role) facts.Add(new Pair("Job", role));
+        if (position.Role is { } role) facts.Add(new Pair("Job", RoleText.Of(role)));
         if (position.Diameter is { } diameter) facts.Add(new Pair("Diameter", desk.Sizes.Length(diameter.Value)));
         return facts;
     }
@@ -76,23 +79,17 @@ internal sealed class PositionPages(Desk desk)
         }
     }
 
-    private static string Verdict(FitsAnswer answer, List<Candidate> accepted)
+    private static string Verdict(FitsAnswer answer, List<Candidate> accepted, IReadOnlyList<MachineAnswer> machines)
     {
-        if (accepted.Count == 0)
-        {
-            return answer.Safety
-                ? "No part is accepted here for any machine. This is a safety position: only the maker's document counts."
-                : "Nothing on record is good enough to be an answer here.";
-        }
-        var others = accepted.Count - 1;
-        var more = others switch { 0 => "Nothing else is accepted here.", 1 => "One other part is accepted.", _ => $"{others} other parts are accepted." };
-        return answer.Safety ? "Only what the maker's document names goes in here. " + more : more;
+        if (accepted.Count > 0) return accepted.Count == 1 ? "Nothing else is accepted here." : "";
+        if (machines.Any(m => m.Best is not null)) return "It depends on the machine.";
+        return answer.Safety ? "No part is accepted here: the maker's document names none." : "Nothing on record is good enough to be an answer here.";
     }
 
     private List<string> WouldChange(FitsAnswer answer, IReadOnlyList<MachineAnswer> machines)
     {
         var ways = new List<string>();
-        if (machines.Any(m => m.Best is not null)) ways.Add("Knowing the machine: for the machines below that have an answer, it is given there.");
+        if (machines.Any(m => m.Best is not null)) ways.Add("Knowing the machine: its model, its serial and its mains.");
         if (answer.Safety)
         {
             ways.Add("A list, manual or bulletin of the maker that names a part for this place and this serial. Running, measuring or hearsay never will.");

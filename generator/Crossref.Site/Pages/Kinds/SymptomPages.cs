@@ -37,7 +37,7 @@ internal sealed class SymptomPages(Desk desk)
     {
         var answers = new AnswerLines(desk, links);
         var families = desk.Index.PositionsWith(role).GroupBy(p => p.Family, StringComparer.Ordinal)
-            .Select(g => new SuspectFamily(links.Family(g.Key), [.. g.Select(answers.Of)]));
-        return new SuspectView(rank, role, [.. families]);
+            .Select(g => new SuspectFamily(links.Family(g.Key), [.. g.Select(answers.Of).GroupBy(a => a.Text).Select(same => new SuspectRow([.. same.Select(a => a.Position)], same.First()))]));
+        return new SuspectView(rank, RoleText.Of(role), [.. families]);
     }
 }

@@ -9,6 +9,8 @@ public sealed record MachineAnswer
     public required string Facts { get; init; }
     /// <summary>The best accepted part; null when there is none.</summary>
     public required CandidateView? Best { get; init; }
+    /// <summary>What of it is in the house, in a few words.</summary>
+    public required string Stock { get; init; }
     /// <summary>Whether the answer is the one for any machine.</summary>
     public required bool Same { get; init; }
     /// <summary>What is different in this machine.</summary>

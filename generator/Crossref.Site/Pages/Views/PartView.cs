@@ -29,14 +29,16 @@ public sealed record PartView
     public required IReadOnlyList<StandInRow> StandIns { get; init; }
     /// <summary>Parts that it may go in for.</summary>
     public required IReadOnlyList<StandInRow> StandsInFor { get; init; }
+    /// <summary>Parts that may not go in instead of it, or of which that is disputed.</summary>
+    public required IReadOnlyList<StandInRow> NotStandIns { get; init; }
+    /// <summary>Parts that it may not go in for, or of which that is disputed.</summary>
+    public required IReadOnlyList<StandInRow> StandsNotInFor { get; init; }
+    /// <summary>The answer to the first question, in a few words each.</summary>
+    public required IReadOnlyList<Pair> Glance { get; init; }
     /// <summary>Where it lies in the house.</summary>
     public required IReadOnlyList<StockLine> Stock { get; init; }
-    /// <summary>How many usable pieces there are.</summary>
-    public required int InHouse { get; init; }
     /// <summary>What is on the way.</summary>
     public required IReadOnlyList<Phrase> OnOrder { get; init; }
-    /// <summary>What an order takes.</summary>
-    public string? Order { get; init; }
     /// <summary>What a kit holds.</summary>
     public required IReadOnlyList<Phrase> Contains { get; init; }
     /// <summary>Kits that hold it.</summary>

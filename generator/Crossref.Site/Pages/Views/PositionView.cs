@@ -15,6 +15,8 @@ public sealed record PositionView
     public required IReadOnlyList<string> WouldChange { get; init; }
     /// <summary>The best accepted part.</summary>
     public CandidateView? Best { get; init; }
+    /// <summary>The other accepted parts in a few words each, those in the house first.</summary>
+    public required IReadOnlyList<Phrase> InShort { get; init; }
     /// <summary>The other accepted parts.</summary>
     public required IReadOnlyList<CandidateView> Others { get; init; }
     /// <summary>Parts that stand and are no answer here.</summary>
@@ -27,6 +29,8 @@ public sealed record PositionView
     public required IReadOnlyList<RefusalView> RuledOut { get; init; }
     /// <summary>What fits in each machine of the family.</summary>
     public required IReadOnlyList<MachineAnswer> Machines { get; init; }
+    /// <summary>Whether the answer is the same in all of them.</summary>
+    public required bool SameInAll { get; init; }
     /// <summary>Every statement.</summary>
     public required IReadOnlyList<EvidenceView> Evidence { get; init; }
     /// <summary>Sizes side by side; null when no size decides.</summary>

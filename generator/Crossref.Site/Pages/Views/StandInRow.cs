@@ -17,6 +17,6 @@ public sealed record StandInRow
     public required string CheckFirst { get; init; }
     /// <summary>What has to be done to it.</summary>
     public string? Change { get; init; }
-    /// <summary>How many usable pieces there are.</summary>
-    public required int InHouse { get; init; }
+    /// <summary>How many usable pieces there are and where, in a few words.</summary>
+    public required string InHouse { get; init; }
 }

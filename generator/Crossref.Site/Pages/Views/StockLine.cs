@@ -7,4 +7,5 @@ namespace Crossref.Site.Pages.Views;
 /// <param name="Grade">How good they are; null for a part that is still in a unit.</param>
 /// <param name="Bin">Where to find them.</param>
 /// <param name="Usable">False for those kept for rebuilding or measuring only.</param>
-public sealed record StockLine(Link Holder, string Kind, int Quantity, string? Grade, string? Bin, bool Usable);
+/// <param name="IsOwed">Whether taking it leaves a unit that must run again without it.</param>
+public sealed record StockLine(Link Holder, string Kind, int Quantity, string? Grade, string? Bin, bool Usable, bool IsOwed);
