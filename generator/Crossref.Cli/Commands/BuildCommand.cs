@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Crossref.Cli.Printing;
-using Crossref.Site;
 using Crossref.Site.Pages;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Writing;
@@ -27,7 +26,7 @@ internal static class BuildCommand
                 parsed.InvocationConfiguration.Error.WriteLine("Nothing was built. Mend the errors above and build again.");
                 return ExitCode.Findings;
             }
-            var pages = SiteBuilder.Files(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = SiteBuilder.PicturesBelow(options.Content(parsed)) });
+            var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.Below(options.Content(parsed)) });
             var changes = Write(site, pages);
             Report(options.Json(parsed), workspace, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;

@@ -100,7 +100,8 @@ public sealed class SiteWriter(string folder)
         if (!Directory.Exists(_folder)) return own;
         if (!File.Exists(ListPath))
         {
-            return Directory.EnumerateFileSystemEntries(_folder).Order(StringComparer.Ordinal).FirstOrDefault() is { } first ? throw Foreign(first) : own;
+            var others = Directory.EnumerateFileSystemEntries(_folder).Where(e => e != StagingOf(_folder));
+            return others.Order(StringComparer.Ordinal).FirstOrDefault() is { } first ? throw Foreign(first) : own;
         }
         foreach (var line in File.ReadLines(ListPath))
             if (line.Length > 66 && IsInside(line[66..])) own[line[66..]] = line[..64];

@@ -96,6 +96,13 @@ public sealed class SiteWriterTests : IDisposable
         Assert.Equal(1, Write(("index.html", "home 2"), ("a.html", "a")).Written);
     }
 
+    [Fact]
+    public void A_first_build_that_failed_does_not_stand_in_the_way_of_the_next()
+    {
+        Assert.Throws<InvalidOperationException>(() => Write(("index.html", "one"), ("index.html", "two")));
+        Assert.Equal(1, Write(("index.html", "home")).Written);
+    }
+
     private SiteChanges Write(params (string Path, string Text)[] files) =>
         new SiteWriter(Folder).Write(files.Select(f => SiteFile.Text(f.Path, f.Text)));
 }
