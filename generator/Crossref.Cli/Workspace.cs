@@ -36,9 +36,9 @@ internal sealed class Workspace
         }
         try
         {
-            var read = ContentReader.Read(folder);
-            if (read.Library is null && read.Diagnostics.Count == 0)
+            if (!Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Any())
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
+            var read = ContentReader.Read(folder);
             return new Workspace(read.Library, read.Check(options.Today(parsed)));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
