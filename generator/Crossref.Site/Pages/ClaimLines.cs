@@ -1,25 +1,31 @@
+using Crossref.Core.Evidence;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages;
 
-/// <summary>Claims in a list, as they are written.</summary>
+/// <summary>Claims in a list, each with what it counts for.</summary>
 internal sealed class ClaimLines(Desk desk, PageLinks links)
 {
     private readonly CandidateViews _parts = new(desk, links);
     private readonly EvidenceViews _evidence = new(desk, links);
 
-    internal ClaimLine Of(Claim claim) => new()
+    internal ClaimLine Of(Claim claim)
     {
-        Claim = links.Record(claim.Id),
-        Anchor = PageMap.Anchor(claim.Id),
-        Part = _parts.Part(claim.Part.Id),
-        About = About(claim),
-        Statement = _evidence.Of(claim),
-        Pictures = desk.PicturesFor(links, claim.Pictures),
-        Withdraws = claim.Withdraws is { } other ? links.Record(other.Id) : null,
-        Contradicted = IsContradicted(claim),
-    };
+        var said = Said(claim);
+        var counts = said.FirstOrDefault(s => s.Id == claim.Id && s.Kind == StatementKind.Claim);
+        return new ClaimLine
+        {
+            Claim = links.Record(claim.Id),
+            Anchor = PageMap.Anchor(claim.Id),
+            Part = _parts.Part(claim.Part.Id),
+            About = About(claim),
+            Statement = counts is null ? _evidence.Of(claim) : _evidence.Of(counts),
+            Pictures = desk.PicturesFor(links, claim.Pictures),
+            Withdraws = claim.Withdraws is { } other ? links.Record(other.Id) : null,
+            Contradicted = counts is not null && said.Any(s => s.IsPositive != counts.IsPositive),
+        };
+    }
 
     /// <summary>Where a part was tried, or in place of what.</summary>
     internal Phrase About(Claim claim) => claim switch
@@ -36,12 +42,11 @@ internal sealed class ClaimLines(Desk desk, PageLinks links)
 
     private Phrase? Where(Claim claim) => claim.Where is { } where ? Phrase.Of(", in ", links.Record(where.Id)) : null;
 
-    private bool IsContradicted(Claim claim)
+    // Everything that counts about the same thing.
+    private IReadOnlyList<Statement> Said(Claim claim) => claim switch
     {
-        if (claim.Verdict is not { } verdict || _evidence.IsWithdrawn(claim)) return false;
-        var yes = verdict != Verdict.DoesNotFit;
-        var book = desk.Fits.Book;
-        var about = claim.At is { } at ? book.Direct(claim.Part.Id, at.Id) : claim.Replaces is { } other ? book.Comparisons(claim.Part.Id, other.Id) : [];
-        return about.Any(s => s.IsPositive != yes);
-    }
+        { At: { } at } => desk.Fits.Book.Direct(claim.Part.Id, at.Id),
+        { Replaces: { } other } => desk.Fits.Book.Comparisons(claim.Part.Id, other.Id),
+        _ => [],
+    };
 }

@@ -10,23 +10,24 @@ namespace Crossref.Site.Pages;
 /// </summary>
 internal static class SafeName
 {
-    // Two of these, a folder, and an ending stay below 120 characters.
+    // A folder, a folder named after an id, a pair of ids and an ending stay below 120 characters together.
     private const int Longest = 44;
+    private const int LongestPair = 60;
 
     private static readonly HashSet<string> Devices = new(
         ["con", "prn", "aux", "nul", .. Enumerable.Range(0, 10).SelectMany(n => new[] { $"com{n}", $"lpt{n}" })], StringComparer.Ordinal);
 
     /// <summary>The name for an id.</summary>
-    internal static string Of(string id) => IsPlain(id, Longest) && !id.Contains("--", StringComparison.Ordinal) ? id : Shortened(id, id);
+    internal static string Of(string id) => IsPlain(id) ? id : Shortened(id, id);
 
     /// <summary>The name for two ids in one folder. A single dash never joins two, so that no pair can be mistaken for another.</summary>
     internal static string Of(string first, string second)
     {
         var joined = first + "--" + second;
-        return IsPlain(joined, 2 * Longest) && IsPlain(first, Longest) && IsPlain(second, Longest) ? joined : Shortened(joined, first + "/" + second);
+        return joined.Length <= LongestPair && IsPlain(first) && IsPlain(second) ? joined : Shortened(joined, first + "/" + second);
     }
 
-    /// <summary>The first half of a hash, as many hexadecimal digits as asked for.</summary>
+    /// <summary>The beginning of a hash, as many hexadecimal digits as asked for.</summary>
     internal static string Hash(string text, int digits) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..digits];
 
@@ -41,7 +42,7 @@ internal static class SafeName
         return (start.Length == 0 ? "x" : start) + "---" + Hash(identity, 10);
     }
 
-    private static bool IsPlain(string name, int longest) =>
-        name.Length > 0 && name.Length <= longest && !Devices.Contains(name) && name[0] != '-' && name[^1] != '-' &&
-        name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
+    private static bool IsPlain(string name) =>
+        name.Length is > 0 and <= Longest && !Devices.Contains(name) && name[0] != '-' && name[^1] != '-' &&
+        !name.Contains("--", StringComparison.Ordinal) && name.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
 }

@@ -33,10 +33,7 @@ internal sealed class PageWriter : ITemplateLoader
         }
         catch (ScriptRuntimeException problem)
         {
-            // The innermost cause names the template where it went wrong, not the one that included it.
-            var at = problem;
-            while (at.InnerException is ScriptRuntimeException inner) at = inner;
-            throw Problem(at.Span, at.OriginalMessage, problem);
+            throw Innermost(problem);
         }
         finally
         {
@@ -64,6 +61,18 @@ internal sealed class PageWriter : ITemplateLoader
         var template = Template.Parse(_folder.ReadText(name), name);
         if (template.Messages.FirstOrDefault(m => m.Type == ParserMessageType.Error) is { } error) throw Problem(error.Span, error.Message, null);
         return template;
+    }
+
+    // The innermost cause names the template where it went wrong, not the one that included it.
+    private TemplateProblemException Innermost(ScriptRuntimeException problem)
+    {
+        var at = problem;
+        for (Exception? cause = problem; cause is not null; cause = cause.InnerException)
+        {
+            if (cause is TemplateProblemException told) return told;
+            if (cause is ScriptRuntimeException inner) at = inner;
+        }
+        return Problem(at.Span, at.OriginalMessage, problem);
     }
 
     private TemplateProblemException Problem(SourceSpan span, string message, Exception? cause) =>

@@ -1,0 +1,35 @@
+using Crossref.Site.Pages;
+using Crossref.Site.Reading;
+
+namespace Crossref.Browser.Tests.Pages;
+
+/// <summary>The site of the small library that the tests of the pages stage use, on disk while the tests run.</summary>
+public sealed class RenderedSite : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crossref-site-");
+
+    public RenderedSite()
+    {
+        var content = Path.Combine(RepositoryFiles.Root, "tests", "Crossref.Site.Tests", "Pages", "Library");
+        foreach (var file in SitePages.Render(ContentReader.Read(content).Library!, new SiteOptions(new DateOnly(2026, 3, 1))))
+        {
+            var path = Path.Combine(_folder.FullName, file.Path);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllBytes(path, file.Content.ToArray());
+        }
+    }
+
+    /// <summary>One page of every kind, and of every state that a kind may be in.</summary>
+    public static IReadOnlyList<string> Kinds { get; } =
+    [
+        "index.html", "machines.html", "symptoms.html", "parts.html", "shelf.html", "repairs.html", "notes.html", "claims.html", "disputes.html",
+        "questions.html", "sources.html", "cautions.html", "standings.html", "kinds/bearing.html", "families/halden-a1.html",
+        "assemblies/halden-a1/head.html", "assemblies/halden-a1/tray.html", "positions/halden-a1/head--roller-bearing-front.html",
+        "positions/halden-a1/head--lamp.html", "positions/halden-a1/head--switch.html", "parts/brg-a.html", "parts/kit-a.html", "parts/lmp-a.html",
+        "machines/folder.html", "symptoms/squeal.html", "repairs/repair-1.html", "notes/bearings.html", "sources/fa-list.html",
+    ];
+
+    public string Address(string page) => new Uri(Path.Combine(_folder.FullName, page)).AbsoluteUri;
+
+    public void Dispose() => _folder.Delete(recursive: true);
+}
