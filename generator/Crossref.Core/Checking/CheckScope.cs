@@ -6,7 +6,7 @@ namespace Crossref.Core.Checking;
 internal sealed class CheckScope
 {
     // Comparing with every id of a large library takes time; a folder with this many dead references has other troubles.
-    private const int MostSuggestions = 100;
+    private const int MostSuggestions = 50;
 
     private readonly CheckContext _context;
     private readonly Dictionary<string, Position> _positions = new(StringComparer.Ordinal);

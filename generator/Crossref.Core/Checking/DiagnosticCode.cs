@@ -9,6 +9,15 @@ namespace Crossref.Core.Checking;
 /// <param name="Why">Why it matters, in a sentence.</param>
 public sealed record DiagnosticCode(string Code, Severity Severity, string Title, string Why)
 {
-    /// <summary>A diagnostic of this code.</summary>
-    public Diagnostic At(Place place, string message, string hint) => new(Code, Severity, place, message, hint);
+    // Longer than any list of keys; what is longer is somebody's text.
+    private const int Longest = 600;
+
+    /// <summary>A diagnostic of this code. Content that is quoted in it cannot break the line or the screen.</summary>
+    public Diagnostic At(Place place, string message, string hint) => new(Code, Severity, place, OneLine(message), OneLine(hint));
+
+    private static string OneLine(string text)
+    {
+        var line = text.Length <= Longest ? text : text[..Longest] + "…";
+        return line.Any(char.IsControl) ? string.Concat(line.Select(c => char.IsControl(c) ? '?' : c)) : line;
+    }
 }

@@ -5,12 +5,16 @@ public static class Suggest
 {
     private const int Most = 3;
 
+    // Longer than any id or address; comparing longer text takes time and nobody meant it as one.
+    private const int Longest = 160;
+
     /// <summary>
     /// The known words nearest to this one, nearest first, ties in ordinal order; at most three. Near is two slips of
     /// the finger (one in words of up to three letters), in long words a third of the length; case does not count.
     /// </summary>
     public static IReadOnlyList<string> Nearest(string word, IEnumerable<string> known)
     {
+        if (word.Length > Longest) return [];
         var limit = word.Length <= 3 ? 1 : Math.Max(2, word.Length / 3);
         var lower = word.ToLowerInvariant();
         return

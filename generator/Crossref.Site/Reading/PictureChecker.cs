@@ -10,7 +10,9 @@ namespace Crossref.Site.Reading;
 internal sealed class PictureChecker(ContentFolder folder, DiagnosticLog log)
 {
     private const long Large = 1024 * 1024;
+    private const int MostSuggestions = 50;
     private static readonly string[] Endings = [".png", ".jpg", ".jpeg", ".webp", ".gif"];
+    private int _suggestions;
 
     /// <summary>Every picture of a record.</summary>
     internal static IEnumerable<Picture> In(IRecord record) => record switch
@@ -34,7 +36,7 @@ internal sealed class PictureChecker(ContentFolder folder, DiagnosticLog log)
         else if (!Endings.Any(e => file.EndsWith(e, StringComparison.OrdinalIgnoreCase)))
             log.Add(NoteCodes.PictureFormat, place, $"'{shown}' is not a format that is shown", $"save it as one of {string.Join(", ", Endings.Select(e => e[1..]))}");
         else if (!folder.Files.TryGetValue(file, out var length))
-            log.Add(NoteCodes.PictureMissing, place, $"there is no '{shown}'", Suggest.Hint(file, folder.Files.Keys, "paths begin below the content folder, and capitals count"));
+            log.Add(NoteCodes.PictureMissing, place, $"there is no '{shown}'", Suggest.Hint(file, _suggestions++ < MostSuggestions ? folder.Files.Keys : [], "paths begin below the content folder, and capitals count"));
         else if (length > Large)
             log.Add(NoteCodes.PictureLarge, place, FormattableString.Invariant($"'{shown}' has {length / (1024.0 * 1024.0):0.0} MB"), "save it smaller; 1600 pixels across are plenty");
     }

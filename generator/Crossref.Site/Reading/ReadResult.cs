@@ -16,4 +16,9 @@ public sealed record ReadResult(Library? Library, IReadOnlyList<Diagnostic> Diag
     /// <summary>What the checks have to know about this reading.</summary>
     /// <param name="today">The day against which dates are judged.</param>
     public CheckContext ContextFor(DateOnly today) => _context with { Today = today };
+
+    /// <summary>Everything wrong, with the files and across the records, sorted.</summary>
+    /// <param name="today">The day against which dates are judged.</param>
+    public IReadOnlyList<Diagnostic> Check(DateOnly today) =>
+        Library is null ? Diagnostics : DiagnosticOrder.Sort(Diagnostics.Concat(Checks.Run(Library, ContextFor(today))));
 }

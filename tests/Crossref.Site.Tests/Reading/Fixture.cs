@@ -43,12 +43,7 @@ internal sealed class Fixture(string name)
     }
 
     /// <summary>Everything wrong with a folder, as it is printed.</summary>
-    internal static string Diagnostics(string folder)
-    {
-        var read = ContentReader.Read(folder);
-        var checks = read.Library is { } library ? Checks.Run(library, read.ContextFor(Today)) : [];
-        return DiagnosticText.Format(DiagnosticOrder.Sort(read.Diagnostics.Concat(checks)));
-    }
+    internal static string Diagnostics(string folder) => DiagnosticText.Format(ContentReader.Read(folder).Check(Today));
 
     internal static byte[] Encode(byte[] bytes, Encodings encoding) => encoding switch
     {

@@ -35,7 +35,11 @@ public static class NoteCodes
     public static DiagnosticCode PictureSilent { get; } = new("CR0308", Severity.Error, "Picture without words",
         "In a bad print, or to somebody who cannot see it, the words are the picture.");
 
+    /// <summary>A note whose marks are nested without end, or a paragraph without end.</summary>
+    public static DiagnosticCode NoteTooDense { get; } = new("CR0309", Severity.Error, "Note too dense to be read",
+        "No note needs more than a few quotes and lists within each other, or pages without a blank line; one that has was made to do harm.");
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<DiagnosticCode> All { get; } =
-        [NoFrontMatter, RawHtml, LinkAway, PictureAway, PictureMissing, PictureFormat, PictureLarge, PictureSilent];
+        [NoFrontMatter, RawHtml, LinkAway, PictureAway, PictureMissing, PictureFormat, PictureLarge, PictureSilent, NoteTooDense];
 }

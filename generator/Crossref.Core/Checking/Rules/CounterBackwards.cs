@@ -26,6 +26,7 @@ internal sealed class CounterBackwards : IRule
     private IEnumerable<Diagnostic> Backwards(List<Reading> readings)
     {
         Reading? last = null;
+        var resets = readings.Where(r => r.Reset).Select(r => r.Date).ToHashSet();
 
         // Within a day the order is not known: the highest count before a reset comes first, the reset after it.
         foreach (var reading in readings.OrderBy(r => r.Date).ThenBy(r => r.Reset).ThenBy(r => r.Count.Value))
@@ -35,8 +36,7 @@ internal sealed class CounterBackwards : IRule
                 last = reading;
                 continue;
             }
-            var sameDayReset = readings.Any(r => r.Reset && r.Date == reading.Date);
-            if (reading.Count.Value < last.Count.Value && last.Date.SurelyBefore(reading.Date) && !sameDayReset)
+            if (reading.Count.Value < last.Count.Value && last.Date.SurelyBefore(reading.Date) && !resets.Contains(reading.Date))
                 yield return Code.At(reading.Place, $"{reading.Count} on {reading.Date}, but {last.Count} already on {last.Date}", "correct one of them, or add reset: true if the counter was set anew");
             else if (reading.Count.Value > last.Count.Value)
                 last = reading;

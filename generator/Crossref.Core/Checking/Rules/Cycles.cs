@@ -14,6 +14,7 @@ internal static class Cycles
         foreach (var start in ids)
         {
             var path = new List<string>();
+            var depth = new Dictionary<string, int>(StringComparer.Ordinal);
             var open = new Stack<IEnumerator<string>>();
             if (!done.Contains(start)) Enter(start);
             while (open.Count > 0)
@@ -22,9 +23,10 @@ internal static class Cycles
                 {
                     open.Pop();
                     done.Add(path[^1]);
+                    depth.Remove(path[^1]);
                     path.RemoveAt(path.Count - 1);
                 }
-                else if (path.IndexOf(open.Peek().Current) is >= 0 and var at)
+                else if (depth.TryGetValue(open.Peek().Current, out var at))
                 {
                     var circle = FromSmallest(path[at..]);
                     if (seen.Add(string.Join(' ', circle))) yield return circle;
@@ -37,6 +39,7 @@ internal static class Cycles
 
             void Enter(string id)
             {
+                depth.Add(id, path.Count);
                 path.Add(id);
                 open.Push(next(id).GetEnumerator());
             }

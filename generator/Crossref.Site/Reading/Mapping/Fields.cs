@@ -14,6 +14,9 @@ internal sealed class Fields(MapNode map)
 
     internal Place PlaceOf(string key) => map[key]?.Place ?? map.Place;
 
+    /// <summary>Whether something is written under the key, readable or not.</summary>
+    internal bool Has(string key) => map[key] is not null;
+
     internal string? Text(string key) => (map[key] as ScalarNode)?.Text;
 
     internal string TextOr(string key, string otherwise) => Text(key) ?? otherwise;

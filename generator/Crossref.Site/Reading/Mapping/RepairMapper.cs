@@ -13,14 +13,14 @@ internal sealed class RepairMapper(AddressBook addresses, DiagnosticLog log)
         var written = f.Ref("assembly");
         var assembly = written?.Id ?? (unit is { } u ? addresses.AssemblyOf(u) : null);
 
-        // A unit of which nothing is known says nothing about its assembly; that is reported where it is named.
-        var guessable = written is not null || machine is not null;
+        // A unit of which nothing is known, or an assembly that was refused, is one mistake already.
+        var mustSay = machine is not null && !f.Has("assembly");
         var local = assembly?.Split('/')[^1];
         if (family is not null && local is not null && !addresses.Knows(family, local)) local = null;
         Ref Position(Fields line)
         {
             var position = line.RequiredRef("position");
-            if (assembly is null && guessable && position.Id.Length > 0 && !position.Id.Contains('/', StringComparison.Ordinal))
+            if (assembly is null && mustSay && position.Id.Length > 0 && !position.Id.Contains('/', StringComparison.Ordinal))
                 log.Add(ShapeCodes.NoAssembly, position.Place, $"'{position.Id}' does not say in which assembly", $"write assembly/{position.Id}, or add assembly: to the repair");
             return AddressBook.Position(position, family, local);
         }

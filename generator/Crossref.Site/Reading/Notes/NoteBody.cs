@@ -14,6 +14,9 @@ namespace Crossref.Site.Reading.Notes;
 /// </summary>
 internal sealed class NoteBody
 {
+    // Reading rows of open brackets takes the square of their length; a paragraph of this many characters is still quick.
+    private const int LongestBlock = 40_000;
+
     private readonly string _path;
     private readonly int _linesBefore;
     private readonly DiagnosticLog _log;
@@ -24,12 +27,47 @@ internal sealed class NoteBody
     internal NoteBody(string path, string markdown, int linesBefore, DiagnosticLog log)
     {
         (_path, _linesBefore, _log) = (path, linesBefore, log);
-        foreach (var item in Markdown.Parse(markdown, NotePipeline.Instance).Descendants()) Look(item);
+        if (LongBlock(markdown) is { } line)
+        {
+            Refuse(line, $"more than {LongestBlock} characters without a blank line", "break it into paragraphs");
+            return;
+        }
+        try
+        {
+            foreach (var item in Markdown.Parse(markdown, NotePipeline.Instance).Descendants()) Look(item);
+        }
+        catch (ArgumentException)
+        {
+            // The parser's only way to say that brackets or quotes are nested beyond its limit.
+            Refuse(0, "this note is nested too deep to be read", "take out the rows of brackets or quote marks");
+        }
     }
+
+    /// <summary>Whether the Markdown can be followed at all.</summary>
+    internal bool IsReadable { get; private set; } = true;
 
     internal IReadOnlyList<Ref> Links => _links;
 
     internal IReadOnlyList<Picture> Pictures => _pictures;
+
+    private void Refuse(int line, string message, string hint)
+    {
+        _log.Add(NoteCodes.NoteTooDense, new Place(_path, line + 1 + _linesBefore, 1), message, hint);
+        IsReadable = false;
+    }
+
+    // The line, from 0, at which a run of lines with something in them begins that is too long; null when there is none.
+    private static int? LongBlock(string markdown)
+    {
+        var (line, start, length) = (0, 0, 0);
+        foreach (var text in markdown.AsSpan().EnumerateLines())
+        {
+            if (text.IsWhiteSpace()) (start, length) = (line + 1, 0);
+            else if ((length += text.Length) > LongestBlock) return start;
+            line++;
+        }
+        return null;
+    }
 
     private void Look(MarkdownObject item)
     {

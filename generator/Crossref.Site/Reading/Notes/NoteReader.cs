@@ -42,7 +42,7 @@ internal sealed class NoteReader(DiagnosticLog log, ReadingNotes notes)
             Retired = fields.Yes("retired"),
             Title = fields.TextOr("title", id),
             About = fields.Refs("about"),
-            Markdown = markdown,
+            Markdown = body.IsReadable ? markdown : "",
             LinesBefore = end + 1,
             Links = body.Links,
             Pictures = body.Pictures,

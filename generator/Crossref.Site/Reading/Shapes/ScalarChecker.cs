@@ -115,9 +115,10 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
     {
         if (!Scalars.TryNumber(value.Text, out var number) || number != decimal.Truncate(number))
         {
+            var grouped = value.Text.All(c => char.IsAsciiDigit(c) || c is ' ' or ',' or '\'' or '_');
             var digits = string.Concat(value.Text.Where(char.IsAsciiDigit));
             return Refuse(value, ShapeCodes.BadNumber, $"'{Shown(value.Text)}' is not a whole number",
-                digits.Length is > 0 and < 10 && !value.Text.Contains('.', StringComparison.Ordinal) ? $"write digits only: {name}: {digits}" : $"write digits only, such as {name}: 2");
+                grouped && digits.Length is > 0 and < 10 ? $"write digits only: {name}: {digits}" : $"write digits only, such as {name}: 2");
         }
         return number >= shape.Least && number <= shape.Most ? value : OutOfRange(value, shape, name);
     }

@@ -25,10 +25,12 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     internal MapNode Map(MapNode map, MapShape shape)
     {
         map = WithoutCommaPieces(map);
+        var written = map.Entries.Select(e => e.Key).ToHashSet(StringComparer.Ordinal);
+        var free = shape.Names.Where(n => !written.Contains(n)).ToList();
         var entries = new List<MapEntry>();
         foreach (var entry in map.Entries)
         {
-            if (Key(entry, map, shape) is { } key)
+            if (Key(entry, free, shape) is { } key)
                 entries.Add(new MapEntry(key.Name, entry.Place, Value(entry.Value, key.Value, key.Name)));
         }
         var result = new MapNode(map.Place, entries);
@@ -41,13 +43,16 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         return result;
     }
 
-    private KeyShape? Key(MapEntry entry, MapNode map, MapShape shape)
+    private KeyShape? Key(MapEntry entry, List<string> free, MapShape shape)
     {
         if (shape.Find(entry.Key) is { } known) return known;
-        var free = shape.Names.Where(n => map[n] is null).ToList();
         log.Add(ShapeCodes.UnknownKey, entry.Place, $"'{Shown(entry.Key)}' is not a key of {Article(shape.Name)}",
             Suggest.Hint(entry.Key, free, $"its keys are {string.Join(", ", shape.Names)}"));
-        if (Suggest.Surely(entry.Key, free) is { } meant) return shape.Find(meant);
+        if (Suggest.Surely(entry.Key, free) is { } meant)
+        {
+            free.Remove(meant);
+            return shape.Find(meant);
+        }
         _incomplete = true;
         Lost |= entry.Value is not ScalarNode;
         return null;
@@ -79,8 +84,10 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         };
     }
 
-    private ListNode List(Node value, ValueShape shape, string name)
+    private Node List(Node value, ValueShape shape, string name)
     {
+        // A single value can stand for one entry only where an entry may be written as one.
+        if (value is ScalarNode && shape.Item is { Kind: ValueKind.Map, Short: null }) return WrongForm(value, shape, name);
         if (value is ListNode list) return new ListNode(value.Place, [.. list.Items.Select(i => Value(i, shape.Item!, name))]);
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be a list, this is {value.Form}",
             value is ScalarNode s ? $"write {name}: [{Shown(s.Text)}]" : "begin each entry with a dash");
@@ -142,6 +149,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be {shape.Expects}, this is {value.Form}",
             shape.Kind switch
             {
+                ValueKind.List => $"begin each entry with a dash and write its keys: {string.Join(", ", shape.Item!.Map!.Names)}",
                 ValueKind.Map => $"write it with the keys {string.Join(", ", shape.Map!.Names)}",
                 ValueKind.Sizes => $"write each size by its name: {name}: {{bore: 12, outside: 28}}",
                 ValueKind.TextMap => $"write words and texts: {name}: {{flange: inboard}}",
