@@ -10,7 +10,7 @@
 
   const VERSION = "1";
   const SMALL = 1 << 20; // an index up to this many bytes may be held in memory whole
-  const SHARDS_KEPT = 24;
+  const SHARDS_KEPT = 48; // decoded, a quarter of a megabyte each
   const WALK = 50000; // postings visited in one walk along a table
   const BEGINNINGS = 40; // words that the beginning of one stands for
   const MOST_TERMS = 12;
