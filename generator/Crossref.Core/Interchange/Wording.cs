@@ -27,7 +27,7 @@ public sealed class Wording(Library library)
             FactState.Disputed => $"Equally strong yes and no: {yes}; against it, {no}",
             FactState.RuledOut when yes is null => $"Does not fit: {no}",
             FactState.RuledOut when fact.Safety && fact.Leading!.Basis >= fact.Negatives[0].Basis =>
-                $"Does not fit: on a safety part any no decides, and {no}; the yes ({yes}) does not outweigh it",
+                $"Does not fit: on a safety part any no decides, and {no}; the yes does not outweigh it: {yes}",
             FactState.RuledOut => $"Does not fit: {no}; weaker, the other way: {yes}",
             _ when no is not null => $"{Capital(yes!)}; weaker, against it: {no}",
             _ => Capital(yes!),
@@ -54,7 +54,7 @@ public sealed class Wording(Library library)
         if (statement.By is { } by) details.Add(by);
         if (!statement.Date.IsUnknown) details.Add(statement.Date.ToString());
         if (SourceOf(statement) is { } source) details.Add(source);
-        return details.Count == 0 ? what : $"{what} ({string.Join(", ", details)})";
+        return details.Count == 0 ? what : $"{what} ({string.Join("; ", details)})";
     }
 
     private string Clause(Path path)
@@ -65,6 +65,7 @@ public sealed class Wording(Library library)
             StepKind.Substitution => $"{to} may stand in for {from}: {FactClause(path.Fact!)}",
             StepKind.Superseded => $"the maker sends {to} instead of {from}",
             StepKind.SamePosition => $"{to} and {from} both stand at {PlaceName(path.Step.Via!)}",
+            StepKind.Listed => $"{to} is {FactClause(path.Fact!)}",
             _ => $"{to} stands here: {FactClause(path.Fact!)}",
         };
     }
@@ -78,9 +79,9 @@ public sealed class Wording(Library library)
     private string FactClause(Fact fact) =>
         Clause(fact.Leading!) + (fact.Negatives.Count > 0 ? $", though weaker, {Clause(fact.Negatives[0])}" : "");
 
-    private static string What(Statement s) => (s.IsPositive ? Yes(s) : No(s)) + (s.Lowered is { } why ? $", but {why}" : "");
+    private string What(Statement s) => (s.IsPositive ? Yes(s) : No(s)) + (s.Lowered is { } why ? $", but {why}" : "");
 
-    private static string Yes(Statement s)
+    private string Yes(Statement s)
     {
         var place = In(s);
         return s.Basis switch
@@ -97,7 +98,7 @@ public sealed class Wording(Library library)
         };
     }
 
-    private static string No(Statement s)
+    private string No(Statement s)
     {
         var place = In(s);
         return s.Basis switch
@@ -112,7 +113,7 @@ public sealed class Wording(Library library)
         };
     }
 
-    private static string In(Statement s) => s.Machine is { } machine ? " in " + machine : "";
+    private string In(Statement s) => s.Machine is { } machine ? " in " + (library.Machines.GetValueOrDefault(machine)?.Name ?? machine) : "";
 
     private string? SourceOf(Statement statement)
     {

@@ -26,9 +26,9 @@ internal sealed class AnswerLines(Desk desk, PageLinks links)
                 Best = _views.Part(best.Part),
                 Standing = StandingWords.Of(links, best),
                 InHouse = _views.StockText(best.Part),
-                CheckFirst = string.Join("; ", best.Conditions),
+                CheckFirst = CandidateViews.Caveats(best),
                 Others = depends ? [] : [.. any.Candidates.Where(c => c.Accepted && c != best && _views.InHouse(c.Part) > 0).Select(c => Phrase.Of(
-                    links.Part(c.Part), $", {c.Standing}, in the house {_views.StockText(c.Part)}", c.Conditions.Count > 0 ? "; check first: " + string.Join("; ", c.Conditions) : null))],
+                    links.Part(c.Part), $", {c.Standing}, in the house {_views.StockText(c.Part)}", CandidateViews.Caveats(c) is { Length: > 0 } caveats ? "; check first: " + caveats : null))],
             };
     }
 
@@ -37,6 +37,8 @@ internal sealed class AnswerLines(Desk desk, PageLinks links)
         var best = desk.Fits.At(position.Address, machine.Id).Candidates.FirstOrDefault(c => c.Accepted);
         return best is null
             ? Phrase.Of(links.Machine(machine.Id), ": no answer")
-            : Phrase.Of(links.Machine(machine.Id), ": ", links.Part(best.Part), $", in the house {_views.StockText(best.Part)}");
+            : Phrase.Of(
+                links.Machine(machine.Id), ": ", links.Part(best.Part), $", in the house {_views.StockText(best.Part)}",
+                CandidateViews.Caveats(best) is { Length: > 0 } caveats ? "; check first: " + caveats : null);
     }
 }

@@ -59,6 +59,10 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
 
     internal static bool IsUsable(Grade? grade) => grade is not (Grade.Core or Grade.Sample);
 
+    /// <summary>What has to be checked first and what has to be done to the part, in one line; empty for nothing.</summary>
+    internal static string Caveats(Candidate candidate) =>
+        string.Join("; ", candidate.Conditions.Concat(candidate.Changes.Select(change => "has to be changed: " + change)));
+
     /// <summary>The word for one part of a kind.</summary>
     internal static string KindWord(PartKind kind) => kind == PartKind.Other ? "part" : kind.Name == "cutout" ? "cut-out" : kind.Name;
 

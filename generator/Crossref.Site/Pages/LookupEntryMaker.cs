@@ -105,7 +105,7 @@ internal sealed class LookupEntryMaker
     private LookupEntry OfBag(Bag bag, string page)
     {
         var part = _library.Parts.GetValueOrDefault(bag.Part.Id);
-        var left = $"{_house.Left(bag.Id)} left";
+        var left = _house.Left(bag.Id) is > 0 and var count ? $"{count} left" : "used up";
         return Entry(bag, page, $"Bag: {part?.Name ?? bag.Part.Id}", Joined(", ", [part?.CurrentNumber, bag.Bin, left]), Joined(bag.Number, bag.Defect, bag.Note)) with
         {
             Kind = part?.Kind.Name,

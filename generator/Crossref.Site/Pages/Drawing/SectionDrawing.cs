@@ -12,11 +12,13 @@ namespace Crossref.Site.Pages.Drawing;
 internal sealed class SectionDrawing
 {
     private const int Width = 340;
-    private const int Height = 226;
+    private const double Margin = 12;
     private const double Axis = 132;
     private const double Left = 96;
     private const double Right = 250;
     private readonly StringBuilder _lines = new();
+    private double _top = Axis;
+    private double _bottom = Axis;
 
     /// <summary>A closed outline, by its corners.</summary>
     internal void Outline(params (double X, double Y)[] corners) =>
@@ -66,7 +68,7 @@ internal sealed class SectionDrawing
     /// <summary>The drawing, with words for whoever cannot see it.</summary>
     internal Markup ToMarkup(string words, string foot) => new(string.Create(
         CultureInfo.InvariantCulture,
-        $"<figure class=\"sketch\"><svg viewBox=\"0 0 {Width} {Height}\" role=\"img\" aria-label=\"{Escape.Html(words)}\">\n{_lines}</svg><figcaption>{Escape.Html(foot)}</figcaption></figure>\n"));
+        $"<figure class=\"sketch\"><svg viewBox=\"0 {N(_top - Margin)} {Width} {N(_bottom - _top + (2 * Margin))}\" role=\"img\" aria-label=\"{Escape.Html(words)}\">\n{_lines}</svg><figcaption>{Escape.Html(foot)}</figcaption></figure>\n"));
 
     /// <summary>The drawing's own measures for a part of a length and a greatest diameter, as large as the sheet allows.</summary>
     internal static Frame For(double length, double diameter)
@@ -109,7 +111,11 @@ internal sealed class SectionDrawing
         CultureInfo.InvariantCulture,
         $"<text x=\"{N(x)}\" y=\"{N(y)}\" text-anchor=\"middle\"{(upright ? "" : $" transform=\"rotate(-90 {N(x)} {N(y)})\"")}>{Escape.Html(text)}</text>\n");
 
-    private static string At(double x, double y) => N(x) + " " + N(y);
+    private string At(double x, double y)
+    {
+        (_top, _bottom) = (Math.Min(_top, y), Math.Max(_bottom, y));
+        return N(x) + " " + N(y);
+    }
 
     private static string N(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

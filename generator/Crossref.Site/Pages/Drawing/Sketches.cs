@@ -111,11 +111,13 @@ internal static class Sketches
         drawing.Outline((at.Left + 8, top), (at.Right - 8, top), (at.Right - 8, bottom), (at.Left + 8, bottom));
         drawing.Outline((at.Left, at.Axis - 5), (at.Left + 8, at.Axis - 5), (at.Left + 8, at.Axis + 5), (at.Left, at.Axis + 5));
         drawing.Outline((at.Right - 8, at.Axis - 5), (at.Right, at.Axis - 5), (at.Right, at.Axis + 5), (at.Right - 8, at.Axis + 5));
-        for (var x = at.Left + side; x < at.Right - side - 1; x += 6)
+        var turns = Math.Max((int)((at.Right - at.Left - (2 * side)) / 6), 1);
+        var turn = (at.Right - at.Left - (2 * side)) / turns;
+        for (var i = 0; i < turns; i++)
         {
-            var end = Math.Min(x + 6, at.Right - side);
-            drawing.Line("thin", x, at.Axis + 4, (x + end) / 2, at.Axis - 4);
-            drawing.Line("thin", (x + end) / 2, at.Axis - 4, end, at.Axis + 4);
+            var start = at.Left + side + (i * turn);
+            drawing.Line("thin", start, at.Axis + 4, start + (turn / 2), at.Axis - 4);
+            drawing.Line("thin", start + (turn / 2), at.Axis - 4, start + turn, at.Axis + 4);
         }
         drawing.Along(at.Left + side, at.Right - side, top, top - 22, text.Bare(Exact(part, "lit-length")));
         drawing.Along(at.Left, at.Right, top, top - 48, text.Bare(Exact(part, "overall-length")));

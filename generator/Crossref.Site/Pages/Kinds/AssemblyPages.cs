@@ -31,17 +31,22 @@ internal sealed class AssemblyPages(Desk desk)
         Note = assembly.Note,
     };
 
-    private PositionRow Row(Position position, PageLinks links) => new()
+    private PositionRow Row(Position position, PageLinks links)
     {
-        Answer = new AnswerLines(desk, links).Of(position),
-        Kind = CandidateViews.KindWord(position.Kind),
-        Role = position.Role,
-        Quantity = position.Quantity,
-        Listed = Phrase.Of(position.Listed.SelectMany((l, i) => new object?[] { i > 0 ? ", " : null, links.Part(l.Part.Id) })),
-        Orientation = OrientationText.Of(position.Orientation),
-        DamagesNext = [.. position.DamagesNext.Select(d => links.Position(d.Id))],
-        BreaksWhenOpened = [.. position.BreaksWhenOpened.Select(b => links.Position(b.Id))],
-    };
+        var answer = new AnswerLines(desk, links).Of(position);
+        return new PositionRow
+        {
+            Answer = answer,
+            Kind = CandidateViews.KindWord(position.Kind),
+            Role = position.Role,
+            Quantity = position.Quantity,
+            Listed = Phrase.Of(position.Listed.SelectMany((l, i) => new object?[] { i > 0 ? ", " : null, links.Part(l.Part.Id) })),
+            IsListedBest = answer.ByMachine.Count == 0 && position.Listed is [var only] && links.Part(only.Part.Id) == answer.Best?.Number,
+            Orientation = OrientationText.Of(position.Orientation),
+            DamagesNext = [.. position.DamagesNext.Select(d => links.Position(d.Id))],
+            BreaksWhenOpened = [.. position.BreaksWhenOpened.Select(b => links.Position(b.Id))],
+        };
+    }
 
     private IEnumerable<object?> Chain(Position position, PageLinks links)
     {

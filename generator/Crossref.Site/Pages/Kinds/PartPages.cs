@@ -60,14 +60,23 @@ internal sealed class PartPages(Desk desk)
         yield return new Pair("In the house", views.StockText(part.Id));
         var accepted = where.Fits.Where(f => f.Candidate.Accepted).ToList();
         var families = accepted.Select(f => desk.Library.Positions[f.Position].Family).Distinct(StringComparer.Ordinal).Count();
-        yield return new Pair("An answer in", accepted.Count == 0 ? "no place yet" : $"{accepted.Count} {(accepted.Count == 1 ? "place" : "places")}, {families} {(families == 1 ? "family" : "families")}");
+        yield return new Pair("An answer in", accepted.Count == 0 ? where.Fits.SelectMany(MachinesFor).Any() ? "some machines only" : "no place yet" : $"{accepted.Count} {(accepted.Count == 1 ? "place" : "places")}, {families} {(families == 1 ? "family" : "families")}");
         if (part.SupersededBy is { } next) yield return new Pair("The maker now sends", links.Part(next.Id));
         if (part.Handed) yield return new Pair("Handed", "mind which way round");
         if (CandidateViews.OrderTerms(part) is { } terms) yield return new Pair("An order takes", terms);
     }
 
     private WhereRow Row(WhereFit fit, PageLinks links) =>
-        Row(fit.Position, links, StandingWords.Of(links, fit.Candidate), fit.Candidate.Reason, string.Join("; ", fit.Candidate.Conditions.Concat(fit.Candidate.Changes)));
+        Row(fit.Position, links, StandingWords.Of(links, fit.Candidate), fit.Candidate.Reason, CandidateViews.Caveats(fit.Candidate)) with
+        {
+            Machines = [.. MachinesFor(fit).Select(m => links.Machine(m.Id))],
+        };
+
+    // On record without being an answer for any machine: for one of which more is known it may be.
+    private IEnumerable<Machine> MachinesFor(WhereFit fit) => fit.Candidate is { Accepted: false, IsLead: false, Conditions.Count: > 0 }
+        ? desk.MachinesOf(desk.Library.Positions[fit.Position].Family)
+            .Where(m => desk.Fits.At(fit.Position, m.Id).Candidates.Any(c => c.Accepted && c.Part == fit.Candidate.Part))
+        : [];
 
     private WhereRow Row(WhereRefusal refusal, PageLinks links) => Row(
         refusal.Position, links,
@@ -78,7 +87,7 @@ internal sealed class PartPages(Desk desk)
     {
         var position = desk.Library.Positions[address];
         return new WhereRow(
-            links.Position(address), links.Family(position.Family), desk.Library.Assemblies[$"{position.Family}/{position.Assembly}"].Name, standing, reason, checkFirst);
+            links.Position(address), links.Family(position.Family), desk.Library.Assemblies[$"{position.Family}/{position.Assembly}"].Name, standing, reason, checkFirst, []);
     }
 
     private IEnumerable<Phrase> OnOrder(Part part, PageLinks links) => RecordIndex.InUse(desk.Library.Orders.Values)

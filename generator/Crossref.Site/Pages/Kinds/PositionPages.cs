@@ -34,7 +34,7 @@ internal sealed class PositionPages(Desk desk)
             WouldChange = accepted.Count > 0 ? [] : WouldChange(answer, machines),
             Best = accepted.Count > 0 ? views.Of(accepted[0], answer.Safety) : null,
             InShort = [.. accepted.Skip(1).OrderBy(c => views.InHouse(c.Part) == 0).Select(c => Phrase.Of(
-                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", c.Conditions.Count > 0 ? "; check first" : null))],
+                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", CandidateViews.Caveats(c) is { Length: > 0 } caveats ? "; check first: " + caveats : null))],
             Others = [.. accepted.Skip(1).Select(c => views.Of(c, answer.Safety))],
             Standing = [.. answer.Candidates.Where(c => !c.Accepted && !c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Leads = [.. answer.Candidates.Where(c => c.IsLead).Select(c => views.Of(c, answer.Safety))],

@@ -6,6 +6,9 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>A source's page: what it is, and everything that rests on it.</summary>
 internal sealed class SourcePages(Desk desk)
 {
+    // A workshop log may carry thousands; the pages of claims have them all.
+    private const int MostClaims = 200;
+
     internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Sources.Values).OrderBy(s => s.Id, StringComparer.Ordinal).Select(Of);
 
     private Sheet Of(Source source)
@@ -19,7 +22,9 @@ internal sealed class SourcePages(Desk desk)
             Weight = source.Documents
                 ? "It documents: what it says of a part and a place stands as documented."
                 : "It documents nothing: a statement in it counts for what somebody did or saw, never for more.",
-            Claims = [.. desk.Index.ClaimsFrom(source.Id).Select(new ClaimLines(desk, links).Of)],
+            Claims = [.. desk.Index.ClaimsFrom(source.Id).Take(MostClaims).Select(new ClaimLines(desk, links).Of)],
+            MoreClaims = Math.Max(desk.Index.ClaimsFrom(source.Id).Count() - MostClaims, 0),
+            AllClaims = links.Overview("claims", "all claims"),
             Lists = [.. desk.Index.PositionsFrom(source.Id).GroupBy(p => (p.Family, p.Assembly)).Select(g => new SourceFamily(
                 links.Family(g.Key.Family), links.Assembly($"{g.Key.Family}/{g.Key.Assembly}"),
                 [.. g.Select(p => Phrase.Of(links.Position(p.Address), p.Locator is { } locator ? ", " + locator : null))]))],

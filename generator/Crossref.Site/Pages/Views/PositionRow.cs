@@ -13,6 +13,8 @@ public sealed record PositionRow
     public required int Quantity { get; init; }
     /// <summary>What the maker's list names.</summary>
     public required Phrase Listed { get; init; }
+    /// <summary>Whether that is the answer, and nothing else.</summary>
+    public required bool IsListedBest { get; init; }
     /// <summary>Which way round.</summary>
     public string? Orientation { get; init; }
     /// <summary>What suffers next.</summary>

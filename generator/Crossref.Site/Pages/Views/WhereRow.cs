@@ -7,4 +7,5 @@ namespace Crossref.Site.Pages.Views;
 /// <param name="Standing">The word for its standing there.</param>
 /// <param name="Reason">Why, in a sentence.</param>
 /// <param name="CheckFirst">What has to be checked first; empty for nothing.</param>
-public sealed record WhereRow(Link Position, Link Family, string Assembly, Link Standing, string Reason, string CheckFirst);
+/// <param name="Machines">Machines in which it is an answer although it is none for every machine.</param>
+public sealed record WhereRow(Link Position, Link Family, string Assembly, Link Standing, string Reason, string CheckFirst, IReadOnlyList<Link> Machines);
