@@ -14,14 +14,20 @@ internal static class Tool
     /// <summary>Runs a command line in a folder and waits for its end.</summary>
     public static ToolRun Run(string folder, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
-        start.ArgumentList.Add(Executable);
-        foreach (var argument in arguments) start.ArgumentList.Add(argument);
-        using var process = Process.Start(start)!;
+        using var process = Start(folder, arguments);
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return new ToolRun(process.ExitCode, output, error.Result);
+    }
+
+    /// <summary>Starts a command line in a folder.</summary>
+    public static Process Start(string folder, params string[] arguments)
+    {
+        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        start.ArgumentList.Add(Executable);
+        foreach (var argument in arguments) start.ArgumentList.Add(argument);
+        return Process.Start(start)!;
     }
 
     /// <summary>Runs a command line on the demo library.</summary>

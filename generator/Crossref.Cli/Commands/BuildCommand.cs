@@ -27,7 +27,7 @@ internal static class BuildCommand
                 return ExitCode.Findings;
             }
             var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.Below(options.Content(parsed)) });
-            var changes = Write(site, pages);
+            var changes = Write(site, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
             Report(options.Json(parsed), workspace, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;
         });

@@ -13,6 +13,8 @@ public sealed class SiteWriter(string folder)
     /// <summary>The list of the site's own files.</summary>
     public const string ListName = "crossref-files.sha256";
 
+    private static readonly string NotAnyMore = new('0', 64);
+
     private readonly string _folder = Path.GetFullPath(folder);
 
     /// <summary>Writes the files of a site.</summary>
@@ -31,7 +33,7 @@ public sealed class SiteWriter(string folder)
         }
     }
 
-    private SiteChanges Write(IEnumerable<SiteFile> files, IReadOnlyDictionary<string, string> old)
+    private SiteChanges Write(IEnumerable<SiteFile> files, HashSet<string> old)
     {
         var own = new SortedDictionary<string, string>(StringComparer.Ordinal);
         var changed = new List<(string Path, string Staged)>();
@@ -40,27 +42,33 @@ public sealed class SiteWriter(string folder)
         if (Directory.Exists(staging)) Directory.Delete(staging, recursive: true);
         foreach (var file in files)
         {
-            var hash = Convert.ToHexStringLower(SHA256.HashData(file.Content.Span));
+            var hash = HashOf(file.Content.Span);
             if (!own.TryAdd(file.Path, hash)) throw new InvalidOperationException($"Two pages want the path {file.Path}.");
             var target = FullPath(file.Path);
-            if (old.GetValueOrDefault(file.Path) == hash && File.Exists(target)) continue;
-            if (!old.ContainsKey(file.Path) && File.Exists(target)) throw Foreign(target);
+            if (File.Exists(target))
+            {
+                if (!old.Contains(file.Path)) throw Foreign(target);
+                // What is on the disk counts, not what the list remembers of it: a page may have been damaged or cut short.
+                if (HashOf(File.ReadAllBytes(target)) == hash) continue;
+            }
             var staged = Path.Combine(staging, changed.Count.ToString(System.Globalization.CultureInfo.InvariantCulture));
             Directory.CreateDirectory(staging);
             File.WriteAllBytes(staged, file.Content.Span);
             changed.Add((file.Path, staged));
         }
-        var stale = old.Keys.Where(path => !own.ContainsKey(path)).ToList();
+        var stale = old.Where(path => !own.ContainsKey(path)).ToList();
         if (changed.Count > 0 || stale.Count > 0 || !File.Exists(ListPath)) MoveIn(old, own, changed, stale);
         return new SiteChanges(own.Count, changed.Count, stale.Count);
     }
 
-    // Until the move is over the list names old and new files, so that the next build knows either for its own.
+    // Nothing is moved before every page is made. Then new pages come first and stale ones go last, so that at no moment
+    // a link leads nowhere. Meanwhile the list names old and new files: the next build knows either for its own, and
+    // finishes what was interrupted.
     private void MoveIn(
-        IReadOnlyDictionary<string, string> old, SortedDictionary<string, string> own, List<(string Path, string Staged)> changed, List<string> stale)
+        HashSet<string> old, SortedDictionary<string, string> own, List<(string Path, string Staged)> changed, List<string> stale)
     {
-        WriteList(own.Concat(old.Where(p => !own.ContainsKey(p.Key))));
-        foreach (var (path, staged) in changed)
+        WriteList(own.Concat(stale.Select(path => KeyValuePair.Create(path, NotAnyMore))));
+        foreach (var (path, staged) in changed.OrderBy(c => old.Contains(c.Path)))
         {
             Directory.CreateDirectory(Path.GetDirectoryName(FullPath(path))!);
             File.Move(staged, FullPath(path), overwrite: true);
@@ -93,9 +101,9 @@ public sealed class SiteWriter(string folder)
         File.Move(next, ListPath, overwrite: true);
     }
 
-    private Dictionary<string, string> ReadOwn()
+    private HashSet<string> ReadOwn()
     {
-        var own = new Dictionary<string, string>(StringComparer.Ordinal);
+        var own = new HashSet<string>(StringComparer.Ordinal);
         if (File.Exists(_folder)) throw new SiteFolderException($"{_folder} is a file, not a folder.", "Choose another folder with --out.");
         if (!Directory.Exists(_folder)) return own;
         if (!File.Exists(ListPath))
@@ -104,9 +112,11 @@ public sealed class SiteWriter(string folder)
             return others.Order(StringComparer.Ordinal).FirstOrDefault() is { } first ? throw Foreign(first) : own;
         }
         foreach (var line in File.ReadLines(ListPath))
-            if (line.Length > 66 && IsInside(line[66..])) own[line[66..]] = line[..64];
+            if (line.Length > 66 && IsInside(line[66..])) own.Add(line[66..]);
         return own;
     }
+
+    private static string HashOf(ReadOnlySpan<byte> content) => Convert.ToHexStringLower(SHA256.HashData(content));
 
     // A list that was tampered with must not lead out of the folder.
     private bool IsInside(string path) =>

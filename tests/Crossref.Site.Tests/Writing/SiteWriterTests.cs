@@ -41,6 +41,15 @@ public sealed class SiteWriterTests : IDisposable
     }
 
     [Fact]
+    public void A_page_that_was_damaged_is_mended()
+    {
+        Write(("index.html", "home"), ("a.html", "a"));
+        File.WriteAllText(Path.Combine(Folder, "index.html"), "ho");
+        Assert.Equal(1, Write(("index.html", "home"), ("a.html", "a")).Written);
+        Assert.Equal("home", File.ReadAllText(Path.Combine(Folder, "index.html")));
+    }
+
+    [Fact]
     public void A_folder_that_holds_something_else_is_refused_and_left_as_it_is()
     {
         Directory.CreateDirectory(Folder);
