@@ -8,6 +8,7 @@ namespace Crossref.Site.Pages;
 internal sealed class Desk
 {
     private readonly Dictionary<string, FitsAnswer> _answers;
+    private readonly Dictionary<string, bool> _pictures = new(StringComparer.Ordinal);
 
     internal Desk(Library library, SiteOptions options, PageMap map)
     {
@@ -52,5 +53,15 @@ internal sealed class Desk
 
     /// <summary>Pictures as a page shows them.</summary>
     internal IReadOnlyList<PictureView> PicturesFor(PageLinks links, IEnumerable<Picture> pictures) =>
-        [.. pictures.Select(p => new PictureView(PageMap.Picture(p.File) is { } path && Options.ReadPicture(p.File) is not null ? links.Href(path) : null, p.Shows))];
+        [.. pictures.Select(p => new PictureView(PictureHref(links, p.File), p.Shows))];
+
+    /// <summary>The address of a picture's copy in the site; null when it cannot be shown.</summary>
+    internal string? PictureHref(PageLinks links, string file) =>
+        PageMap.Picture(file) is { } path && CanBeRead(file) ? links.Href(path) : null;
+
+    private bool CanBeRead(string file)
+    {
+        if (!_pictures.TryGetValue(file, out var can)) _pictures[file] = can = Options.ReadPicture(file) is not null;
+        return can;
+    }
 }

@@ -29,7 +29,7 @@ internal sealed class PositionPages(Desk desk)
         {
             Facts = Facts(position, links),
             Safety = answer.Safety,
-            Orientation = OrientationText.Of(position.Orientation),
+            Orientation = OrientationText.Of(position.Orientation) ?? Unrecorded(position),
             Verdict = Verdict(answer, accepted, machines),
             WouldChange = accepted.Count > 0 ? [] : WouldChange(answer, machines),
             Best = accepted.Count > 0 ? views.Of(accepted[0], answer.Safety) : null,
@@ -52,6 +52,11 @@ internal sealed class PositionPages(Desk desk)
             Note = position.Note,
         };
     }
+
+    private string? Unrecorded(Position position) =>
+        position.Listed.Any(l => desk.Library.Parts.GetValueOrDefault(l.Part.Id) is { Handed: true })
+            ? "not on record, and it matters: take a photo before it comes out"
+            : null;
 
     private List<Pair> Facts(Position position, PageLinks links)
     {
