@@ -2,6 +2,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Kinds;
+using Crossref.Site.Pages.Pieces;
 
 namespace Crossref.Site.Pages;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;

@@ -2,6 +2,7 @@ using System.Globalization;
 using Crossref.Core.Evidence;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;

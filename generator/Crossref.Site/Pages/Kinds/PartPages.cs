@@ -1,6 +1,7 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Drawing;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;

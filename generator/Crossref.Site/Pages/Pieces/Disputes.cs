@@ -1,7 +1,7 @@
 using Crossref.Core.Evidence;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Everything in the library that is disputed.</summary>
 internal sealed class Disputes(Desk desk, PageLinks links)

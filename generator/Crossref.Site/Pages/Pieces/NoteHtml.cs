@@ -8,7 +8,7 @@ using Markdig.Renderers.Html.Inlines;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>
 /// Notes as HTML. The checks refuse raw HTML and addresses that lead out of the folder; should one come this far all the

@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Positions in a list, each with its answer for any machine, and for each machine where it depends on that.</summary>
 internal sealed class AnswerLines(Desk desk, PageLinks links)
