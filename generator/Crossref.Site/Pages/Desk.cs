@@ -50,7 +50,7 @@ internal sealed class Desk
 
     /// <summary>Machines of a family, by id.</summary>
     internal IEnumerable<Machine> MachinesOf(string family) =>
-        RecordIndex.InUse(Library.Machines.Values).Where(m => m.Family.Id == family).OrderBy(m => m.Id, StringComparer.Ordinal);
+        RecordIndex.Sorted(Library.Machines.Values).Where(m => m.Family.Id == family);
 
     /// <summary>Pictures as a page shows them.</summary>
     internal IReadOnlyList<PictureView> PicturesFor(PageLinks links, IEnumerable<Picture> pictures) =>

@@ -35,7 +35,7 @@ internal sealed class PositionPages(Desk desk)
             WouldChange = accepted.Count > 0 ? [] : WouldChange(answer, machines),
             Best = accepted.Count > 0 ? views.Of(accepted[0], answer.Safety) : null,
             InShort = [.. accepted.Skip(1).OrderBy(c => views.InHouse(c.Part) == 0).Select(c => Phrase.Of(
-                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", CandidateViews.Caveats(c) is { Length: > 0 } caveats ? "; check first: " + caveats : null))],
+                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", CandidateViews.Warning(c)))],
             Others = [.. accepted.Skip(1).Select(c => views.Of(c, answer.Safety))],
             Standing = [.. answer.Candidates.Where(c => !c.Accepted && !c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Leads = [.. answer.Candidates.Where(c => c.IsLead).Select(c => views.Of(c, answer.Safety))],
@@ -103,7 +103,7 @@ internal sealed class PositionPages(Desk desk)
         }
         var needed = Words.Of(desk.Library.Card.AcceptFrom);
         if (answer.Candidates.FirstOrDefault(c => !c.IsLead) is { } next)
-            ways.Add($"{desk.Wording.Part(next.Part)} stands as {next.Standing}. Somebody who fits it and records it as {needed} or better, with a source, makes it an answer.");
+            ways.Add($"{desk.Wording.Part(next.Part)} stands as {next.Standing}. Fitted, and recorded as {needed} or better with a source, it is an answer.");
         else if (answer.Candidates.Count > 0)
             ways.Add($"Trying one of the leads below and recording the finding as {needed} or better, with a source.");
         else

@@ -10,7 +10,7 @@ internal sealed class SourcePages(Desk desk)
     // A workshop log may carry thousands; the pages of claims have them all.
     private const int MostClaims = 200;
 
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Sources.Values).OrderBy(s => s.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Sources.Values).Select(Of);
 
     private Sheet Of(Source source)
     {

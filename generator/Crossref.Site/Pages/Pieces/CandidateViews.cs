@@ -63,6 +63,9 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
     internal static string Caveats(Candidate candidate) =>
         string.Join("; ", candidate.Conditions.Concat(candidate.Changes.Select(change => "has to be changed: " + change)));
 
+    /// <summary>The same behind a line of text; null for nothing.</summary>
+    internal static string? Warning(Candidate candidate) => Caveats(candidate) is { Length: > 0 } caveats ? "; check first: " + caveats : null;
+
     /// <summary>The word for one part of a kind.</summary>
     internal static string KindWord(PartKind kind) => kind == PartKind.Other ? "part" : kind.Name == "cutout" ? "cut-out" : kind.Name;
 
