@@ -1,20 +1,23 @@
+using Crossref.Site.Reading;
+using Crossref.Site.Reading.Files;
+
 namespace Crossref.Site.Pages;
 
-/// <summary>Reads the pictures of a content folder.</summary>
+/// <summary>Reads the pictures of a content folder for <see cref="SiteOptions.ReadPicture"/>.</summary>
 public static class ContentPictures
 {
-    // The checks warn above 1 MB; a picture far above it would only stop the shop PC.
-    private const long Largest = 20_000_000;
-
-    /// <summary>A reader of pictures below a folder, and of nothing outside it: null for what is not there, too large, or a link.</summary>
-    public static Func<string, byte[]?> Below(string contentFolder)
+    /// <summary>A reader for one folder. It knows the files that were there when it was made, and never follows a link out of the folder.</summary>
+    public static Func<string, byte[]?> In(string contentFolder)
     {
-        var root = Path.GetFullPath(contentFolder) + Path.DirectorySeparatorChar;
-        return picture =>
-        {
-            var file = new FileInfo(Path.GetFullPath(Path.Combine(root, picture)));
-            var isInside = file.FullName.StartsWith(root, StringComparison.Ordinal) && file.LinkTarget is null;
-            return isInside && file.Exists && file.Length <= Largest ? File.ReadAllBytes(file.FullName) : null;
-        };
+        var folder = ContentFolder.Open(contentFolder, new DiagnosticLog());
+        return file => folder.Files.ContainsKey(file) ? Read(folder, file) : null;
+    }
+
+    private static byte[] Read(ContentFolder folder, string file)
+    {
+        using var stream = folder.OpenFile(file);
+        using var copy = new MemoryStream();
+        stream.CopyTo(copy);
+        return copy.ToArray();
     }
 }

@@ -1,5 +1,6 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages;
@@ -8,6 +9,7 @@ namespace Crossref.Site.Pages;
 internal sealed class Desk
 {
     private readonly Dictionary<string, FitsAnswer> _answers;
+    private readonly Dictionary<string, bool> _pictures = new(StringComparer.Ordinal);
 
     internal Desk(Library library, SiteOptions options, PageMap map)
     {
@@ -48,9 +50,19 @@ internal sealed class Desk
 
     /// <summary>Machines of a family, by id.</summary>
     internal IEnumerable<Machine> MachinesOf(string family) =>
-        RecordIndex.InUse(Library.Machines.Values).Where(m => m.Family.Id == family).OrderBy(m => m.Id, StringComparer.Ordinal);
+        RecordIndex.Sorted(Library.Machines.Values).Where(m => m.Family.Id == family);
 
     /// <summary>Pictures as a page shows them.</summary>
     internal IReadOnlyList<PictureView> PicturesFor(PageLinks links, IEnumerable<Picture> pictures) =>
-        [.. pictures.Select(p => new PictureView(PageMap.Picture(p.File) is { } path && Options.ReadPicture(p.File) is not null ? links.Href(path) : null, p.Shows))];
+        [.. pictures.Select(p => new PictureView(PictureHref(links, p.File), p.Shows))];
+
+    /// <summary>The address of a picture's copy in the site; null when it cannot be shown.</summary>
+    internal string? PictureHref(PageLinks links, string file) =>
+        PageMap.Picture(file) is { } path && CanBeRead(file) ? links.Href(path) : null;
+
+    private bool CanBeRead(string file)
+    {
+        if (!_pictures.TryGetValue(file, out var can)) _pictures[file] = can = Options.ReadPicture(file) is not null;
+        return can;
+    }
 }

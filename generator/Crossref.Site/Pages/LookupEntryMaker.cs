@@ -2,6 +2,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Kinds;
+using Crossref.Site.Pages.Pieces;
 
 namespace Crossref.Site.Pages;
 
@@ -54,11 +55,11 @@ internal sealed class LookupEntryMaker
         return record switch
         {
             Part part => OfPart(part, page),
-            Family family => Entry(record, page, family.Name, family.Maker, Joined([.. family.Models.Select(m => m.Name), family.Note])) with { Families = [family.Id] },
-            Symptom symptom => Entry(record, page, symptom.Name, SymptomPages.SideText(symptom.Where), Joined([.. symptom.Checks, .. symptom.Suspects.Select(s => s.Id), symptom.Note])),
+            Family family => OfFamily(family, page),
+            Symptom symptom => OfSymptom(symptom, page),
             Machine machine => OfMachine(machine, page),
             Bag bag => OfBag(bag, page),
-            Unit unit => Entry(record, page, $"Unit: {AssemblyName(unit.Assembly.Id)}", $"{FamilyName(unit.Family.Id)}, {House.MachineOf(_library, unit) ?? unit.Bin ?? "idle"}", Joined(unit.Note)) with { Families = [unit.Family.Id] },
+            Unit unit => OfUnit(unit, page),
             Source source => Entry(record, page, source.Title, Words.Of(source.Kind).Replace('-', ' '), Joined(source.Kept, source.By, source.Note)),
             Note note => Entry(record, page, note.Title, "", note.Markdown),
             Question question => Entry(record, page, question.Asks, question.IsOpen ? "open" : "answered", Joined(question.Answer)),
@@ -87,6 +88,24 @@ internal sealed class LookupEntryMaker
         };
     }
 
+    private static LookupEntry OfFamily(Family family, string page) =>
+        Entry(family, page, family.Name, family.Maker, Joined([.. family.Models.Select(m => m.Name), family.Note])) with { Families = [family.Id] };
+
+    private static LookupEntry OfSymptom(Symptom symptom, string page)
+    {
+        var text = Joined([.. symptom.Checks, .. symptom.Suspects.Select(s => s.Id), symptom.Note]);
+        return Entry(symptom, page, symptom.Name, SymptomPages.SideText(symptom.Where), text);
+    }
+
+    private LookupEntry OfUnit(Unit unit, string page)
+    {
+        var place = House.MachineOf(_library, unit) ?? unit.Bin ?? "idle";
+        return Entry(unit, page, $"Unit: {AssemblyName(unit.Assembly.Id)}", $"{FamilyName(unit.Family.Id)}, {place}", Joined(unit.Note)) with
+        {
+            Families = [unit.Family.Id],
+        };
+    }
+
     private static IEnumerable<LookupNumber> Numbers(Part part) =>
     [
         .. part.Numbers.Select(n => new LookupNumber(n.Id, NumberRole.Number)),
@@ -106,7 +125,8 @@ internal sealed class LookupEntryMaker
     {
         var part = _library.Parts.GetValueOrDefault(bag.Part.Id);
         var left = _house.Left(bag.Id) is > 0 and var count ? $"{count} left" : "used up";
-        return Entry(bag, page, $"Bag: {part?.Name ?? bag.Part.Id}", Joined(", ", [part?.CurrentNumber, bag.Bin, left]), Joined(bag.Number, bag.Defect, bag.Note)) with
+        var detail = Joined(", ", [part?.CurrentNumber, bag.Bin, left]);
+        return Entry(bag, page, $"Bag: {part?.Name ?? bag.Part.Id}", detail, Joined(bag.Number, bag.Defect, bag.Note)) with
         {
             Kind = part?.Kind.Name,
         };

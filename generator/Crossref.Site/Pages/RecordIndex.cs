@@ -69,13 +69,16 @@ internal sealed class RecordIndex(Library library)
     internal IEnumerable<Part> KitsWith(string part) => (_kits ??= Many(Parts, p => p.Contains.Select(k => k.Part.Id)))[part];
 
     internal IEnumerable<Bag> BagsOf(string part) =>
-        (_bagsByPart ??= Many(InUse(library.Bags.Values).OrderBy(b => b.Id, StringComparer.Ordinal), b => [b.Part.Id]))[part];
+        (_bagsByPart ??= Many(Sorted(library.Bags.Values), b => [b.Part.Id]))[part];
 
     internal static IEnumerable<T> InUse<T>(IEnumerable<T> records) where T : IRecord => records.Where(r => !r.Retired);
 
+    /// <summary>Records in use, by id.</summary>
+    internal static IEnumerable<T> Sorted<T>(IEnumerable<T> records) where T : IRecord => InUse(records).OrderBy(r => r.Id, StringComparer.Ordinal);
+
     private IEnumerable<Position> Positions => library.Positions.Values.OrderBy(p => p.Address, StringComparer.Ordinal);
 
-    private IEnumerable<Part> Parts => InUse(library.Parts.Values).OrderBy(p => p.Id, StringComparer.Ordinal);
+    private IEnumerable<Part> Parts => Sorted(library.Parts.Values);
 
     private static string AssemblyOf(string position) => position[..Math.Max(position.LastIndexOf('/'), 0)];
 

@@ -11,7 +11,7 @@ public sealed class RenderedSite : IDisposable
     public RenderedSite()
     {
         var content = Path.Combine(RepositoryFiles.Root, "tests", "Crossref.Site.Tests", "Pages", "Library");
-        foreach (var file in SitePages.Render(ContentReader.Read(content).Library!, new SiteOptions(new DateOnly(2026, 3, 1))))
+        foreach (var file in SitePages.Render(ContentReader.Read(content).Library!, new SiteOptions(new DateOnly(2026, 3, 1)) { ReadPicture = ContentPictures.In(content) }))
         {
             var path = Path.Combine(_folder.FullName, file.Path);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

@@ -97,6 +97,19 @@ public sealed class PositionPageTests
     }
 
     [Fact]
+    public void Pictures_come_along_and_one_that_is_gone_leaves_its_words()
+    {
+        var figures = Parse("parts/brg-a.html").QuerySelectorAll("figure:not(.sketch)");
+        Assert.Equal(["Flange", "Shields"], figures.Select(Text));
+        var image = figures[0].QuerySelector("img")!;
+        Assert.Equal("Flange", image.GetAttribute("alt"));
+        Assert.Equal(File.ReadAllBytes(Path.Combine(SmallLibrary.Folder, "pictures", "flange.png")), Site[image.GetAttribute("src")!["../".Length..]].Content.ToArray());
+        Assert.Null(figures[1].QuerySelector("img"));
+        Assert.Equal("The flange from the side", Parse("notes/bearings.html").QuerySelector(".prose img")!.GetAttribute("alt"));
+        Assert.Null(ContentPictures.In(SmallLibrary.Folder)("../PositionPageTests.cs"));
+    }
+
+    [Fact]
     public void Everything_that_can_be_looked_up_has_its_page()
     {
         var library = SmallLibrary.Read();

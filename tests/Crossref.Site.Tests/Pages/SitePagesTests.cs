@@ -123,6 +123,14 @@ public sealed partial class SitePagesTests
     }
 
     [Fact]
+    public void The_library_of_these_tests_is_read_whole()
+    {
+        var library = SmallLibrary.Read(SmallLibrary.Hostile);
+        Assert.Equal(Enum.GetValues<Core.Records.RecordType>(), library.Records.Values.Select(r => r.Type).Distinct().Order());
+        Assert.Equal("colour" + SmallLibrary.Hostile.Replace("\\\"", "\"", StringComparison.Ordinal), library.Machines["folder"].Readings[2].Counter);
+    }
+
+    [Fact]
     public void A_note_shows_raw_markup_as_text_and_keeps_its_links()
     {
         var note = Parse(Site["notes/bearings.html"]);

@@ -9,13 +9,15 @@ internal static class SmallLibrary
 {
     internal const string Hostile = " <script>alert(1)</script><img src=x onerror=alert(2)>\\\"' onload='alert(3)' {{ 7 * 6 }} &amp; ]]>";
 
-    internal static SiteOptions Options { get; } = new(new DateOnly(2026, 3, 1));
+    internal static string Folder { get; } = Path.Combine(Repository.SiteTests, "Pages", "Library");
+
+    internal static SiteOptions Options { get; } = new(new DateOnly(2026, 3, 1)) { ReadPicture = ContentPictures.In(Folder) };
 
     /// <summary>The library; a text is put behind everything in it that a person may write.</summary>
     internal static Library Read(string text = "")
     {
         using var folder = new TemporaryFolder();
-        folder.Lay(Path.Combine(Repository.SiteTests, "Pages", "Library"), (path, bytes) => path.EndsWith(".yaml", StringComparison.Ordinal)
+        folder.Lay(Folder, (path, bytes) => path.EndsWith(".yaml", StringComparison.Ordinal)
             ? System.Text.Encoding.UTF8.GetBytes(With(System.Text.Encoding.UTF8.GetString(bytes), text))
             : bytes);
         return ContentReader.Read(folder.Path).Library!;

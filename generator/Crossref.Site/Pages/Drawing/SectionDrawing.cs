@@ -68,7 +68,11 @@ internal sealed class SectionDrawing
     /// <summary>The drawing, with words for whoever cannot see it.</summary>
     internal Markup ToMarkup(string words, string foot) => new(string.Create(
         CultureInfo.InvariantCulture,
-        $"<figure class=\"sketch\"><svg viewBox=\"0 {N(_top - Margin)} {Width} {N(_bottom - _top + (2 * Margin))}\" role=\"img\" aria-label=\"{Escape.Html(words)}\">\n{_lines}</svg><figcaption>{Escape.Html(foot)}</figcaption></figure>\n"));
+        $"""
+        <figure class="sketch"><svg viewBox="0 {N(_top - Margin)} {Width} {N(_bottom - _top + (2 * Margin))}" role="img" aria-label="{Escape.Html(words)}">
+        {_lines}</svg><figcaption>{Escape.Html(foot)}</figcaption></figure>
+
+        """));
 
     /// <summary>The drawing's own measures for a part of a length and a greatest diameter, as large as the sheet allows.</summary>
     internal static Frame For(double length, double diameter)
@@ -103,9 +107,11 @@ internal sealed class SectionDrawing
         Head(x2, y2, -dx * turn, -dy * turn);
     }
 
-    private void Head(double x, double y, double dx, double dy) => _lines.Append(
-        CultureInfo.InvariantCulture,
-        $"<path class=\"head\" d=\"M{At(x, y)}L{At(x + (dx * 9) - (dy * 1.8), y + (dy * 9) + (dx * 1.8))}L{At(x + (dx * 9) + (dy * 1.8), y + (dy * 9) - (dx * 1.8))}Z\"/>\n");
+    private void Head(double x, double y, double dx, double dy)
+    {
+        var (backX, backY, sideX, sideY) = (x + (dx * 9), y + (dy * 9), dy * 1.8, dx * 1.8);
+        _lines.Append(CultureInfo.InvariantCulture, $"<path class=\"head\" d=\"M{At(x, y)}L{At(backX - sideX, backY + sideY)}L{At(backX + sideX, backY - sideY)}Z\"/>\n");
+    }
 
     private void Text(double x, double y, string text, bool upright) => _lines.Append(
         CultureInfo.InvariantCulture,

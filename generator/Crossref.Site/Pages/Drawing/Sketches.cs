@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Templating;
 
 namespace Crossref.Site.Pages.Drawing;

@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -23,9 +24,9 @@ internal sealed class AssemblyPages(Desk desk)
     {
         Bench = BenchViews.Of(links, assembly),
         Positions = [.. assembly.Positions.Select(p => Row(p, links))],
-        Chains = [.. assembly.Positions.Where(p => p.DamagesNext.Count > 0).Select(p => Phrase.Of(Chain(p, links)))],
+        Chains = [.. assembly.Positions.Where(p => p.DamagesNext.Count > 0).Select(p => Phrase.Joined(" → ", BenchViews.Chain(desk, p).Prepend(p.Address).Select(a => links.Position(a))))],
         Fragile = [.. Fragile(assembly, links)],
-        Units = [.. RecordIndex.InUse(desk.Library.Units.Values).Where(u => u.Assembly.Id == assembly.Address).OrderBy(u => u.Id, StringComparer.Ordinal).Select(new UnitViews(desk, links).Of)],
+        Units = [.. RecordIndex.Sorted(desk.Library.Units.Values).Where(u => u.Assembly.Id == assembly.Address).Select(new UnitViews(desk, links).Of)],
         Notes = [.. Notes(assembly).Select(n => links.Record(n.Id))],
         Repairs = [.. desk.Index.RepairsInside(assembly.Address).Select(r => new RepairLines(desk, links).Of(r))],
         Note = assembly.Note,
@@ -40,7 +41,7 @@ internal sealed class AssemblyPages(Desk desk)
             Kind = CandidateViews.KindWord(position.Kind),
             Role = position.Role,
             Quantity = position.Quantity,
-            Listed = Phrase.Of(position.Listed.SelectMany((l, i) => new object?[] { i > 0 ? ", " : null, links.Part(l.Part.Id) })),
+            Listed = Phrase.Joined(", ", position.Listed.Select(l => links.Part(l.Part.Id))),
             IsListedBest = answer.ByMachine.Count == 0 && position.Listed is [var only] && links.Part(only.Part.Id) == answer.Best?.Number,
             Orientation = OrientationText.Of(position.Orientation),
             DamagesNext = [.. position.DamagesNext.Select(d => links.Position(d.Id))],
@@ -48,21 +49,11 @@ internal sealed class AssemblyPages(Desk desk)
         };
     }
 
-    private IEnumerable<object?> Chain(Position position, PageLinks links)
-    {
-        yield return links.Position(position.Address);
-        foreach (var next in BenchViews.Chain(desk, position))
-        {
-            yield return " → ";
-            yield return links.Position(next);
-        }
-    }
-
     // What is fragile first: the same clip may stand in the way of several positions.
     private static IEnumerable<Phrase> Fragile(Assembly assembly, PageLinks links) => assembly.Positions
         .SelectMany(p => p.BreaksWhenOpened.Select(b => (Fragile: b.Id, Reached: p.Address)))
         .GroupBy(x => x.Fragile, StringComparer.Ordinal)
-        .Select(g => Phrase.Of([links.Position(g.Key), " while reaching ", .. g.SelectMany((x, i) => new object?[] { i > 0 ? ", " : null, links.Position(x.Reached) })]));
+        .Select(g => Phrase.Of(links.Position(g.Key), " while reaching ", Phrase.Joined(", ", g.Select(x => links.Position(x.Reached)))));
 
     private IEnumerable<Note> Notes(Assembly assembly) => desk.Index.NotesAbout(assembly.Address)
         .Concat(assembly.Positions.SelectMany(p => desk.Index.NotesAbout(p.Address)))

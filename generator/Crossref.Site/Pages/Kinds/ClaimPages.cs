@@ -1,3 +1,4 @@
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -8,7 +8,7 @@ namespace Crossref.Site.Pages.Kinds;
 internal sealed class FamilyPages(Desk desk)
 {
     internal IEnumerable<Sheet> All() =>
-        RecordIndex.InUse(desk.Library.Families.Values).OrderBy(f => f.Id, StringComparer.Ordinal).Select(Of);
+        RecordIndex.Sorted(desk.Library.Families.Values).Select(Of);
 
     private Sheet Of(Family family)
     {
@@ -17,7 +17,7 @@ internal sealed class FamilyPages(Desk desk)
         var view = new FamilyView
         {
             Maker = family.Maker,
-            Models = [.. family.Models.Select(m => new Pair(m.Name, m.Mains is { } volts ? string.Create(CultureInfo.InvariantCulture, $"{volts:0.##} V") : "mains not on record"))],
+            Models = [.. family.Models.Select(m => new Pair(m.Name, m.Mains is { } volts ? CandidateViews.Number(volts) + " V" : "mains not on record"))],
             Assemblies = [.. family.Assemblies.Select(a => AssemblyLines.Of(desk, links, a))],
             Machines = [.. desk.MachinesOf(family.Id).Select(new MachineLines(desk, links).Of)],
             Notes = [.. desk.Index.NotesAbout(family.Id).Select(n => links.Record(n.Id))],

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -21,11 +22,11 @@ internal sealed class HomePage(Desk desk)
         return new HomeView
         {
             Symptoms = [.. RecordIndex.InUse(library.Symptoms.Values).OrderBy(s => s.Name, StringComparer.Ordinal).Select(s => links.Record(s.Id))],
-            Machines = [.. RecordIndex.InUse(library.Machines.Values).OrderBy(m => m.Id, StringComparer.Ordinal).Select(machines.Of)],
+            Machines = [.. RecordIndex.Sorted(library.Machines.Values).Select(machines.Of)],
             Families = [.. Families(links)],
             Findings = [.. Findings(links).Take(NewestFindings)],
             Disputes = [.. new Disputes(desk, links).Places()],
-            Questions = [.. RecordIndex.InUse(library.Questions.Values).Where(q => q.IsOpen).OrderByDescending(q => q.Date).ThenBy(q => q.Id, StringComparer.Ordinal).Select(q => links.Record(q.Id))],
+            Questions = [.. RecordIndex.Sorted(library.Questions.Values).Where(q => q.IsOpen).OrderByDescending(q => q.Date).Select(q => links.Record(q.Id))],
             Owed = [.. new UnitViews(desk, links).Owed()],
             Counts =
             [

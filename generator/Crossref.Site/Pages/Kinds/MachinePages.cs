@@ -2,6 +2,7 @@ using System.Globalization;
 using Crossref.Core.Evidence;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -9,7 +10,7 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>A machine's page: its plate, its counters, its repairs and what was tried in it.</summary>
 internal sealed class MachinePages(Desk desk)
 {
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Machines.Values).OrderBy(m => m.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Machines.Values).Select(Of);
 
     private Sheet Of(Machine machine)
     {
@@ -24,11 +25,12 @@ internal sealed class MachinePages(Desk desk)
             Readings = [.. Readings(machine)],
             Repairs = [.. desk.Index.RepairsOn(machine.Id).Select(r => new RepairLines(desk, links).Of(r))],
             Claims = [.. desk.Index.ClaimsIn(machine.Id).Select(new ClaimLines(desk, links).Of)],
-            Units = [.. RecordIndex.InUse(desk.Library.Units.Values).Where(u => House.MachineOf(desk.Library, u) == machine.Id).OrderBy(u => u.Id, StringComparer.Ordinal).Select(units.Of)],
+            Units = [.. RecordIndex.Sorted(desk.Library.Units.Values).Where(u => House.MachineOf(desk.Library, u) == machine.Id).Select(units.Of)],
             Notes = [.. desk.Index.NotesAbout(machine.Id).Select(n => links.Record(n.Id))],
             Note = machine.Note,
         };
-        return new Sheet(path, "machine.html", "Machine", machine.Name ?? machine.Id, Crumbs.Of(links, links.Overview("machines", "Machines")), view) { Reference = machine.Id };
+        var crumbs = Crumbs.Of(links, links.Overview("machines", "Machines"));
+        return new Sheet(path, "machine.html", "Machine", machine.Name ?? machine.Id, crumbs, view) { Reference = machine.Id };
     }
 
     private IEnumerable<Pair> Facts(Machine machine, PageLinks links)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -17,9 +18,11 @@ internal sealed class MeaningPages(Desk desk)
         var hazards = Hazard.All.Concat(assemblies.SelectMany(a => a.Cautions)).DistinctBy(h => h.Id, StringComparer.Ordinal)
             .Select(h => new HazardEntry(
                 PageMap.Anchor(h.Id), h.Name, h.Advice,
-                [.. assemblies.Where(a => a.Cautions.Any(c => c.Id == h.Id)).Select(a => links.Assembly(a.Address) with { Text = $"{desk.Library.Families[a.Family].Name}, {a.Name}" })]));
+                [.. assemblies.Where(a => a.Cautions.Any(c => c.Id == h.Id)).Select(a => links.Assembly(a.Address) with { Text = NameOf(a) })]));
         return new Sheet(path, "cautions.html", "Cautions", "Cautions", Crumbs.Of(links), new CautionsView([.. hazards])) { Reference = "cautions" };
     }
+
+    private string NameOf(Assembly assembly) => $"{desk.Library.Families[assembly.Family].Name}, {assembly.Name}";
 
     private Sheet Standings()
     {

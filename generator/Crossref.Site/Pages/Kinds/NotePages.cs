@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -6,7 +7,7 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>A note's page.</summary>
 internal sealed class NotePages(Desk desk)
 {
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Notes.Values).OrderBy(n => n.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Notes.Values).Select(Of);
 
     private Sheet Of(Note note)
     {

@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -14,7 +15,8 @@ internal sealed class OpenPages(Desk desk)
         var links = desk.LinksFrom(path);
         var questions = RecordIndex.InUse(desk.Library.Questions.Values).OrderByDescending(q => q.Date).ThenBy(q => q.Id, StringComparer.Ordinal)
             .ToLookup(q => q.IsOpen, q => Of(q, links));
-        return new Sheet(path, "questions.html", "Questions", "Questions", Crumbs.Of(links), new QuestionsView([.. questions[true]], [.. questions[false]])) { Reference = "questions" };
+        var view = new QuestionsView([.. questions[true]], [.. questions[false]]);
+        return new Sheet(path, "questions.html", "Questions", "Questions", Crumbs.Of(links), view) { Reference = "questions" };
     }
 
     private Sheet Disputed()
@@ -22,7 +24,8 @@ internal sealed class OpenPages(Desk desk)
         var path = PageMap.Overview("disputes");
         var links = desk.LinksFrom(path);
         var disputes = new Disputes(desk, links);
-        return new Sheet(path, "disputes.html", "Disputes", "Disputes", Crumbs.Of(links), new DisputesView { Places = [.. disputes.Places()], Comparisons = [.. disputes.Comparisons()] }) { Reference = "disputes" };
+        var view = new DisputesView { Places = [.. disputes.Places()], Comparisons = [.. disputes.Comparisons()] };
+        return new Sheet(path, "disputes.html", "Disputes", "Disputes", Crumbs.Of(links), view) { Reference = "disputes" };
     }
 
     private static QuestionView Of(Question question, PageLinks links) => new(

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -30,12 +31,13 @@ internal sealed class OverviewPages(Desk desk)
             var path = PageMap.Kind(kind, i + 1);
             var links = desk.LinksFrom(path);
             var views = new CandidateViews(desk, links);
-            var rows = pages[i].Select(p => Row(links.Part(p.Id), p.Name, p.Maker ?? "", SizesOf(p), Number(desk.Where.Of(p.Id).Fits.Count(f => f.Candidate.Accepted)), views.StockText(p.Id)));
+            var rows = pages[i].Select(p => Row(links.Part(p.Id), p.Name, p.Maker ?? "", SizesOf(p), Number(Places(p)), views.StockText(p.Id)));
             var others = pages.Count == 1 ? null : $"Page {i + 1} of {pages.Count}.";
             var group = new TableGroup("parts", null, ["Number", "Name", "Maker", "Sizes", "Places", "In the house"], [.. rows], "");
             var title = char.ToUpperInvariant(kind.Plural[0]) + kind.Plural[1..];
             yield return new Sheet(
-                path, "table.html", "Parts of one kind", pages.Count == 1 ? title : $"{title}, page {i + 1}", Crumbs.Of(links, [links.Overview("parts", "Parts"), .. Pages(kind, pages.Count, i, links)]),
+                path, "table.html", "Parts of one kind", pages.Count == 1 ? title : $"{title}, page {i + 1}",
+                Crumbs.Of(links, [links.Overview("parts", "Parts"), .. Pages(kind, pages.Count, i, links)]),
                 new TableView(others, [group]));
         }
     }
@@ -48,9 +50,10 @@ internal sealed class OverviewPages(Desk desk)
     {
         var links = desk.LinksFrom(PageMap.Overview("machines"));
         var lines = new MachineLines(desk, links);
-        var machines = Sorted(desk.Library.Machines.Values).Select(lines.Of).Select(m => Row(m.Machine, m.Family, m.Facts, m.Reading));
+        var machines = RecordIndex.Sorted(desk.Library.Machines.Values).Select(lines.Of).Select(m => Row(m.Machine, m.Family, m.Facts, m.Reading));
         var families = RecordIndex.InUse(desk.Library.Families.Values).OrderBy(f => f.Name, StringComparer.Ordinal)
-            .Select(f => Row(links.Family(f.Id), f.Maker, string.Join(", ", f.Models.Select(m => m.Name)), Phrase.Of(Joined(f.Assemblies.Select(a => links.Assembly(a.Address))))));
+            .Select(f => Row(
+                links.Family(f.Id), f.Maker, string.Join(", ", f.Models.Select(m => m.Name)), Phrase.Joined(", ", f.Assemblies.Select(a => links.Assembly(a.Address)))));
         return Table(
             "machines", "Machines", null,
             new TableGroup("shop", "In the shop", ["Machine", "Family", "Plate", "Latest reading"], [.. machines], "No machine is on record."),
@@ -61,11 +64,11 @@ internal sealed class OverviewPages(Desk desk)
     {
         var links = desk.LinksFrom(PageMap.Overview("symptoms"));
         var groups = Enum.GetValues<Side>()
-            .Select(side => (Side: side, Found: RecordIndex.InUse(desk.Library.Symptoms.Values).Where(s => s.Where == side).OrderBy(s => s.Name, StringComparer.Ordinal).ToList()))
+            .Select(side => (Side: side, Found: RecordIndex.Sorted(desk.Library.Symptoms.Values).Where(s => s.Where == side).OrderBy(s => s.Name, StringComparer.Ordinal).ToList()))
             .Where(x => x.Found.Count > 0)
             .Select(x => new TableGroup(
                 Words.Of(x.Side), SymptomPages.SideText(x.Side), ["Symptom", "Check first", "Suspects"],
-                [.. x.Found.Select(s => Row(links.Record(s.Id), s.Checks.Count > 0 ? s.Checks[0] : "", string.Join(", ", s.Suspects.Select(r => RoleText.Of(r.Id)))))], ""));
+                [.. x.Found.Select(s => Row(links.Record(s.Id), s.Checks is [var first, ..] ? first : "", string.Join(", ", s.Suspects.Select(r => RoleText.Of(r.Id)))))], ""));
         return Table("symptoms", "Symptoms", "Start from what the machine does wrong.", [.. groups]);
     }
 
@@ -73,7 +76,7 @@ internal sealed class OverviewPages(Desk desk)
     {
         var links = desk.LinksFrom(PageMap.Overview("notes"));
         var rows = RecordIndex.InUse(desk.Library.Notes.Values).OrderBy(n => n.Title, StringComparer.Ordinal).ThenBy(n => n.Id, StringComparer.Ordinal)
-            .Select(n => Row(links.Record(n.Id), Phrase.Of(Joined(n.About.Select(a => links.Record(a.Id))))));
+            .Select(n => Row(links.Record(n.Id), Phrase.Joined(", ", n.About.Select(a => links.Record(a.Id)))));
         return Table("notes", "Notes", null, new TableGroup("notes", null, ["Note", "About"], [.. rows], "There are no notes yet."));
     }
 
@@ -91,7 +94,7 @@ internal sealed class OverviewPages(Desk desk)
     private Sheet Sources()
     {
         var links = desk.LinksFrom(PageMap.Overview("sources"));
-        var rows = RecordIndex.InUse(desk.Library.Sources.Values).OrderByDescending(s => s.Documents).ThenBy(s => s.Title, StringComparer.Ordinal).ThenBy(s => s.Id, StringComparer.Ordinal)
+        var rows = RecordIndex.Sorted(desk.Library.Sources.Values).OrderByDescending(s => s.Documents).ThenBy(s => s.Title, StringComparer.Ordinal)
             .Select(s => Row(
                 links.Record(s.Id), Words.Of(s.Kind).Replace('-', ' '), s.Dated.ToString(), s.Kept ?? "", s.Documents ? "yes" : "no",
                 Number(desk.Index.ClaimsFrom(s.Id).Count() + desk.Index.PositionsFrom(s.Id).Count() + desk.Index.PartsFrom(s.Id).Count())));
@@ -106,19 +109,16 @@ internal sealed class OverviewPages(Desk desk)
         return new Sheet(path, "table.html", "Overview", title, Crumbs.Of(desk.LinksFrom(path)), new TableView(lede, groups)) { Reference = name };
     }
 
-    private IEnumerable<Part> PartsOf(PartKind kind) => Sorted(desk.Library.Parts.Values).Where(p => p.Kind == kind);
+    private IEnumerable<Part> PartsOf(PartKind kind) => RecordIndex.Sorted(desk.Library.Parts.Values).Where(p => p.Kind == kind);
+
+    private int Places(Part part) => desk.Where.Of(part.Id).Fits.Count(f => f.Candidate.Accepted);
 
     private string SizesOf(Part part) =>
         string.Join(" × ", part.Kind.Deciding.Take(3).Select(a => part.Sizes.TryGetValue(a, out var size) ? desk.Sizes.Split(a, size).Value : "?"));
 
     private static string Attributes(IReadOnlyList<string> attributes) => string.Join(", ", attributes.Select(SizeText.NameOf));
 
-    private static IEnumerable<object?> Joined(IEnumerable<Link> links) => links.SelectMany((l, i) => new object?[] { i > 0 ? ", " : null, l });
-
     private static TableRow Row(params object?[] cells) => new(null, cells);
 
     private static string Number(int count) => count.ToString("#,0", CultureInfo.InvariantCulture);
-
-    private static IEnumerable<T> Sorted<T>(IEnumerable<T> records) where T : IRecord =>
-        RecordIndex.InUse(records).OrderBy(r => r.Id, StringComparer.Ordinal);
 }

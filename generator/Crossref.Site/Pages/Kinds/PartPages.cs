@@ -1,6 +1,7 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Drawing;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -8,13 +9,14 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>A part's page: its numbers, its sizes, where it fits, what may stand in for it, what was found.</summary>
 internal sealed class PartPages(Desk desk)
 {
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Parts.Values).OrderBy(p => p.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Parts.Values).Select(Of);
 
     private Sheet Of(Part part)
     {
         var path = desk.Map.Of(part)!.Value.Path;
         var links = desk.LinksFrom(path);
-        return new Sheet(path, "part.html", "Part", $"{part.CurrentNumber} {part.Name}", Crumbs.Of(links, links.Overview("parts", "Parts"), links.Kind(part.Kind)), View(part, links))
+        var crumbs = Crumbs.Of(links, links.Overview("parts", "Parts"), links.Kind(part.Kind));
+        return new Sheet(path, "part.html", "Part", $"{part.CurrentNumber} {part.Name}", crumbs, View(part, links))
         {
             Reference = part.Id,
         };
@@ -44,7 +46,7 @@ internal sealed class PartPages(Desk desk)
             Glance = [.. Glance(part, where, views, links)],
             Stock = views.Stock(part.Id),
             OnOrder = [.. OnOrder(part, links)],
-            Contains = [.. part.Contains.Select(k => Phrase.Of($"{k.Quantity} × ", links.Part(k.Part.Id), " ", desk.Library.Parts.GetValueOrDefault(k.Part.Id)?.Name))],
+            Contains = [.. part.Contains.Select(k => Phrase.Of($"{k.Quantity} × ", links.Part(k.Part.Id), " ", views.Part(k.Part.Id).Name))],
             Kits = [.. desk.Index.KitsWith(part.Id).Select(k => links.Part(k.Id))],
             Claims = [.. desk.Index.ClaimsOf(part.Id).Select(new ClaimLines(desk, links).Of)],
             Repairs = [.. desk.Index.RepairsOf(part.Id).Select(r => new RepairLines(desk, links).Of(r))],
@@ -58,12 +60,18 @@ internal sealed class PartPages(Desk desk)
     private IEnumerable<Pair> Glance(Part part, WhereAnswer where, CandidateViews views, PageLinks links)
     {
         yield return new Pair("In the house", views.StockText(part.Id));
-        var accepted = where.Fits.Where(f => f.Candidate.Accepted).ToList();
-        var families = accepted.Select(f => desk.Library.Positions[f.Position].Family).Distinct(StringComparer.Ordinal).Count();
-        yield return new Pair("An answer in", accepted.Count == 0 ? where.Fits.SelectMany(MachinesFor).Any() ? "some machines only" : "no place yet" : $"{accepted.Count} {(accepted.Count == 1 ? "place" : "places")}, {families} {(families == 1 ? "family" : "families")}");
+        yield return new Pair("An answer in", Reach(where));
         if (part.SupersededBy is { } next) yield return new Pair("The maker now sends", links.Part(next.Id));
         if (part.Handed) yield return new Pair("Handed", "mind which way round");
         if (CandidateViews.OrderTerms(part) is { } terms) yield return new Pair("An order takes", terms);
+    }
+
+    private string Reach(WhereAnswer where)
+    {
+        var places = where.Fits.Where(f => f.Candidate.Accepted).ToList();
+        if (places.Count == 0) return where.Fits.SelectMany(MachinesFor).Any() ? "some machines only" : "no place yet";
+        var families = places.Select(f => desk.Library.Positions[f.Position].Family).Distinct(StringComparer.Ordinal).Count();
+        return $"{places.Count} {(places.Count == 1 ? "place" : "places")}, {families} {(families == 1 ? "family" : "families")}";
     }
 
     private WhereRow Row(WhereFit fit, PageLinks links) =>
@@ -86,11 +94,13 @@ internal sealed class PartPages(Desk desk)
     private WhereRow Row(string address, PageLinks links, Link standing, string reason, string checkFirst)
     {
         var position = desk.Library.Positions[address];
-        return new WhereRow(
-            links.Position(address), links.Family(position.Family), desk.Library.Assemblies[$"{position.Family}/{position.Assembly}"].Name, standing, reason, checkFirst, []);
+        var assembly = desk.Library.Assemblies[$"{position.Family}/{position.Assembly}"];
+        return new WhereRow(links.Position(address), links.Family(position.Family), assembly.Name, standing, reason, checkFirst, []);
     }
 
     private IEnumerable<Phrase> OnOrder(Part part, PageLinks links) => RecordIndex.InUse(desk.Library.Orders.Values)
         .Where(o => o.Part.Id == part.Id && o.Received is null).OrderBy(o => o.Expected).ThenBy(o => o.Id, StringComparer.Ordinal)
-        .Select(o => Phrase.Of($"{o.Quantity} on order, ", links.Record(o.Id), o.Expected.IsUnknown ? ", no date" : $", expected {o.Expected}", o.For is { } target ? Phrase.Of(", for ", links.Record(target.Id)) : null));
+        .Select(o => Phrase.Of(
+            $"{o.Quantity} on order, ", links.Record(o.Id), o.Expected.IsUnknown ? ", no date" : $", expected {o.Expected}",
+            o.For is { } target ? Phrase.Of(", for ", links.Record(target.Id)) : null));
 }

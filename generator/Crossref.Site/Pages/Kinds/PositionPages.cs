@@ -1,5 +1,6 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -29,12 +30,12 @@ internal sealed class PositionPages(Desk desk)
         {
             Facts = Facts(position, links),
             Safety = answer.Safety,
-            Orientation = OrientationText.Of(position.Orientation),
+            Orientation = OrientationText.Of(position.Orientation) ?? Unrecorded(position),
             Verdict = Verdict(answer, accepted, machines),
             WouldChange = accepted.Count > 0 ? [] : WouldChange(answer, machines),
             Best = accepted.Count > 0 ? views.Of(accepted[0], answer.Safety) : null,
             InShort = [.. accepted.Skip(1).OrderBy(c => views.InHouse(c.Part) == 0).Select(c => Phrase.Of(
-                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", CandidateViews.Caveats(c) is { Length: > 0 } caveats ? "; check first: " + caveats : null))],
+                links.Part(c.Part), " ", StandingWords.Of(links, c), $" in the house: {views.StockText(c.Part)}", CandidateViews.Warning(c)))],
             Others = [.. accepted.Skip(1).Select(c => views.Of(c, answer.Safety))],
             Standing = [.. answer.Candidates.Where(c => !c.Accepted && !c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Leads = [.. answer.Candidates.Where(c => c.IsLead).Select(c => views.Of(c, answer.Safety))],
@@ -52,6 +53,11 @@ internal sealed class PositionPages(Desk desk)
             Note = position.Note,
         };
     }
+
+    private string? Unrecorded(Position position) =>
+        position.Listed.Any(l => desk.Library.Parts.GetValueOrDefault(l.Part.Id) is { Handed: true })
+            ? "not on record, and it matters: take a photo before it comes out"
+            : null;
 
     private List<Pair> Facts(Position position, PageLinks links)
     {
@@ -97,7 +103,7 @@ internal sealed class PositionPages(Desk desk)
         }
         var needed = Words.Of(desk.Library.Card.AcceptFrom);
         if (answer.Candidates.FirstOrDefault(c => !c.IsLead) is { } next)
-            ways.Add($"{desk.Wording.Part(next.Part)} stands as {next.Standing}. Somebody who fits it and records it as {needed} or better, with a source, makes it an answer.");
+            ways.Add($"{desk.Wording.Part(next.Part)} stands as {next.Standing}. Fitted, and recorded as {needed} or better with a source, it is an answer.");
         else if (answer.Candidates.Count > 0)
             ways.Add($"Trying one of the leads below and recording the finding as {needed} or better, with a source.");
         else

@@ -1,5 +1,6 @@
 using Crossref.Core.Evidence;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -7,7 +8,7 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>A repair's page: its story, and what it shows.</summary>
 internal sealed class RepairPages(Desk desk)
 {
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Repairs.Values).OrderBy(r => r.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Repairs.Values).Select(Of);
 
     private Sheet Of(Repair repair)
     {
@@ -15,7 +16,8 @@ internal sealed class RepairPages(Desk desk)
         var links = desk.LinksFrom(path);
         var on = repair.Machine is { } machine ? links.Machine(machine.Id).Text : repair.Unit?.Id;
         var title = repair.Symptom is { } symptom ? $"{links.Record(symptom.Id).Text}, {on}" : $"Repair of {on}";
-        return new Sheet(path, "repair.html", "Repair", title, Crumbs.Of(links, links.Overview("repairs", "Repairs")), View(repair, links)) { Reference = repair.Id };
+        var crumbs = Crumbs.Of(links, links.Overview("repairs", "Repairs"));
+        return new Sheet(path, "repair.html", "Repair", title, crumbs, View(repair, links)) { Reference = repair.Id };
     }
 
     private RepairView View(Repair repair, PageLinks links) => new()
@@ -26,7 +28,8 @@ internal sealed class RepairPages(Desk desk)
             links.Position(r.Position.Id), ": ", Count(r.Quantity), links.Part(r.Part.Id), r.Condition is { } c ? ", " + c : null,
             r.To is { } to ? Phrase.Of(" → ", links.Record(to.Id)) : " → scrap"))],
         Fitted = [.. repair.Fitted.Select(f => Phrase.Of(
-            links.Position(f.Position.Id), ": ", Count(f.Quantity), links.Part(f.Part.Id), f.From is { } from ? Phrase.Of(" ← ", links.Record(from.Id)) : " ← new",
+            links.Position(f.Position.Id), ": ", Count(f.Quantity), links.Part(f.Part.Id),
+            f.From is { } from ? Phrase.Of(" ← ", links.Record(from.Id)) : " ← new",
             OrientationText.Of(f.Orientation) is { } way ? ", " + way : null, f.Change is { } change ? ", changed: " + change : null))],
         Swapped = repair.Swapped is { } swap
             ? Phrase.Of(links.Assembly(swap.Assembly.Id), ": ", Unit(swap.Out, links), " out, ", Unit(swap.In, links), " in")

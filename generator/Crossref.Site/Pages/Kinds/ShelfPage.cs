@@ -1,5 +1,6 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -17,9 +18,9 @@ internal sealed class ShelfPage(Desk desk)
     private ShelfView View(PageLinks links)
     {
         var parts = new CandidateViews(desk, links);
-        var bags = RecordIndex.InUse(desk.Library.Bags.Values).OrderBy(b => b.Bin is null).ThenBy(b => b.Bin, BinOrder.Instance).ThenBy(b => b.Id, StringComparer.Ordinal)
+        var bags = RecordIndex.Sorted(desk.Library.Bags.Values).OrderBy(b => b.Bin is null).ThenBy(b => b.Bin, BinOrder.Instance)
             .Select(b => Row(b, parts, links)).ToList();
-        var units = RecordIndex.InUse(desk.Library.Units.Values).OrderBy(u => u.Id, StringComparer.Ordinal).ToLookup(u => House.MachineOf(desk.Library, u) is null);
+        var units = RecordIndex.Sorted(desk.Library.Units.Values).ToLookup(u => House.MachineOf(desk.Library, u) is null);
         var unitViews = new UnitViews(desk, links);
         var orders = RecordIndex.InUse(desk.Library.Orders.Values).ToLookup(o => o.Received is null);
         return new ShelfView

@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -9,7 +10,7 @@ internal sealed class SourcePages(Desk desk)
     // A workshop log may carry thousands; the pages of claims have them all.
     private const int MostClaims = 200;
 
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Sources.Values).OrderBy(s => s.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Sources.Values).Select(Of);
 
     private Sheet Of(Source source)
     {

@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Kinds;
@@ -6,7 +7,7 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>A symptom's page: checks before suspects, then what fits each suspect and whether it is in the house.</summary>
 internal sealed class SymptomPages(Desk desk)
 {
-    internal IEnumerable<Sheet> All() => RecordIndex.InUse(desk.Library.Symptoms.Values).OrderBy(s => s.Id, StringComparer.Ordinal).Select(Of);
+    internal IEnumerable<Sheet> All() => RecordIndex.Sorted(desk.Library.Symptoms.Values).Select(Of);
 
     internal static string SideText(Side side) => side switch
     {
@@ -37,7 +38,11 @@ internal sealed class SymptomPages(Desk desk)
     {
         var answers = new AnswerLines(desk, links);
         var families = desk.Index.PositionsWith(role).GroupBy(p => p.Family, StringComparer.Ordinal)
-            .Select(g => new SuspectFamily(links.Family(g.Key), [.. g.Select(answers.Of).GroupBy(a => a.Text).Select(same => new SuspectRow([.. same.Select(a => a.Position)], same.First()))]));
+            .Select(g => new SuspectFamily(links.Family(g.Key), [.. Rows(g.Select(answers.Of))]));
         return new SuspectView(rank, RoleText.Of(role), [.. families]);
     }
+
+    // Both sides of a roller mostly have one answer: one line for both.
+    private static IEnumerable<SuspectRow> Rows(IEnumerable<Answer> answers) => answers
+        .GroupBy(a => a.Text, StringComparer.Ordinal).Select(same => new SuspectRow([.. same.Select(a => a.Position)], same.First()));
 }

@@ -21,5 +21,6 @@ public sealed record Answer
     public IReadOnlyList<Phrase> Others { get; init; } = [];
 
     /// <summary>The answer as text, without the position: two positions with the same text have the same answer.</summary>
-    internal string Text => string.Join('|', [Best?.Number.Text, Standing?.Text, InHouse, CheckFirst, Safety ? "safety" : "", .. ByMachine.Concat(Others).Select(p => p.ToString())]);
+    internal string Text => string.Join(
+        '|', [Best?.Number.Text, Standing?.Text, InHouse, CheckFirst, Safety ? "safety" : "", .. ByMachine.Concat(Others).Select(p => p.ToString())]);
 }

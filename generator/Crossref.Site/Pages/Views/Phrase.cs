@@ -7,6 +7,10 @@ public sealed record Phrase(IReadOnlyList<Link> Pieces)
     internal static Phrase Of(params IEnumerable<object?> pieces) =>
         new([.. pieces.SelectMany(Flat)]);
 
+    /// <summary>Links with a text between them.</summary>
+    internal static Phrase Joined(string between, IEnumerable<Link> links) =>
+        Of(links.SelectMany((link, i) => new object?[] { i > 0 ? between : null, link }));
+
     private static IEnumerable<Link> Flat(object? piece) => piece switch
     {
         null => [],

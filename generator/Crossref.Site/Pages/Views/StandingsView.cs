@@ -8,4 +8,5 @@ namespace Crossref.Site.Pages.Views;
 /// <param name="AcceptFrom">The lowest word that counts as an answer here.</param>
 /// <param name="Proving">What a run must reach.</param>
 public sealed record StandingsView(
-    IReadOnlyList<WordEntry> Ladder, IReadOnlyList<WordEntry> Others, IReadOnlyList<WordEntry> Relations, IReadOnlyList<WordEntry> Grades, string AcceptFrom, IReadOnlyList<Pair> Proving);
+    IReadOnlyList<WordEntry> Ladder, IReadOnlyList<WordEntry> Others, IReadOnlyList<WordEntry> Relations, IReadOnlyList<WordEntry> Grades,
+    string AcceptFrom, IReadOnlyList<Pair> Proving);

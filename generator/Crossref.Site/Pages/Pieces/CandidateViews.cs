@@ -3,7 +3,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Puts candidates, refusals and stock into the form that pages show, for one page.</summary>
 internal sealed class CandidateViews(Desk desk, PageLinks links)
@@ -62,6 +62,9 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
     /// <summary>What has to be checked first and what has to be done to the part, in one line; empty for nothing.</summary>
     internal static string Caveats(Candidate candidate) =>
         string.Join("; ", candidate.Conditions.Concat(candidate.Changes.Select(change => "has to be changed: " + change)));
+
+    /// <summary>The same behind a line of text; null for nothing.</summary>
+    internal static string? Warning(Candidate candidate) => Caveats(candidate) is { Length: > 0 } caveats ? "; check first: " + caveats : null;
 
     /// <summary>The word for one part of a kind.</summary>
     internal static string KindWord(PartKind kind) => kind == PartKind.Other ? "part" : kind.Name == "cutout" ? "cut-out" : kind.Name;

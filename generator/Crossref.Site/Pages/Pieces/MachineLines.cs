@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Machines in a list.</summary>
 internal sealed class MachineLines(Desk desk, PageLinks links)

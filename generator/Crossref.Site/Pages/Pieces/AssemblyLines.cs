@@ -2,7 +2,7 @@ using System.Globalization;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Assemblies in a list.</summary>
 internal static class AssemblyLines

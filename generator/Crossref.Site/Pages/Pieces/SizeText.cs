@@ -2,7 +2,7 @@ using System.Globalization;
 using Crossref.Core.Quantities;
 using Crossref.Core.Records;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Sizes the way pages show them, in millimetres or inches.</summary>
 internal sealed class SizeText(bool inches)

@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Positions in a list, each with its answer for any machine, and for each machine where it depends on that.</summary>
 internal sealed class AnswerLines(Desk desk, PageLinks links)
@@ -28,7 +28,7 @@ internal sealed class AnswerLines(Desk desk, PageLinks links)
                 InHouse = _views.StockText(best.Part),
                 CheckFirst = CandidateViews.Caveats(best),
                 Others = depends ? [] : [.. any.Candidates.Where(c => c.Accepted && c != best && _views.InHouse(c.Part) > 0).Select(c => Phrase.Of(
-                    links.Part(c.Part), $", {c.Standing}, in the house {_views.StockText(c.Part)}", CandidateViews.Caveats(c) is { Length: > 0 } caveats ? "; check first: " + caveats : null))],
+                    links.Part(c.Part), $", {c.Standing}, in the house {_views.StockText(c.Part)}", CandidateViews.Warning(c)))],
             };
     }
 
@@ -39,6 +39,6 @@ internal sealed class AnswerLines(Desk desk, PageLinks links)
             ? Phrase.Of(links.Machine(machine.Id), ": no answer")
             : Phrase.Of(
                 links.Machine(machine.Id), ": ", links.Part(best.Part), $", in the house {_views.StockText(best.Part)}",
-                CandidateViews.Caveats(best) is { Length: > 0 } caveats ? "; check first: " + caveats : null);
+                CandidateViews.Warning(best));
     }
 }

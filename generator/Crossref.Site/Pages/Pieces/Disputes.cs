@@ -1,7 +1,7 @@
 using Crossref.Core.Evidence;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Everything in the library that is disputed.</summary>
 internal sealed class Disputes(Desk desk, PageLinks links)
@@ -14,7 +14,7 @@ internal sealed class Disputes(Desk desk, PageLinks links)
     internal IEnumerable<StandInRow> Comparisons()
     {
         var rows = new StandInRows(desk, links);
-        return RecordIndex.InUse(desk.Library.Parts.Values).OrderBy(p => p.Id, StringComparer.Ordinal)
+        return RecordIndex.Sorted(desk.Library.Parts.Values)
             .SelectMany(p => desk.Where.Of(p.Id).StandsInFor)
             .Where(s => s.Fact.State == FactState.Disputed)
             .Select(s => rows.Of(s, s.Part, Phrase.Of("in place of ", links.Part(s.InsteadOf), rows.Where(s))));

@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>The way to a page from the first one.</summary>
 internal static class Crumbs

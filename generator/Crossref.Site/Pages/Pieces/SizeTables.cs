@@ -2,7 +2,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>The deciding sizes of the parts of which a position's page speaks, side by side; what is not known stays visible.</summary>
 internal sealed class SizeTables(Desk desk, CandidateViews views)

@@ -3,7 +3,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>One part in place of another, as rows of a table.</summary>
 internal sealed class StandInRows(Desk desk, PageLinks links)

@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Repairs in a list, each with its story in a line.</summary>
 internal sealed class RepairLines(Desk desk, PageLinks links)

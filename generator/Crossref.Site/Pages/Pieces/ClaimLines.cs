@@ -2,7 +2,7 @@ using Crossref.Core.Evidence;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Claims in a list, each with what it counts for.</summary>
 internal sealed class ClaimLines(Desk desk, PageLinks links)

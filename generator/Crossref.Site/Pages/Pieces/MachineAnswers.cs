@@ -4,7 +4,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>What fits a position in each machine of its family, and how that differs from the answer for any machine.</summary>
 internal sealed class MachineAnswers(Desk desk, PageLinks links)

@@ -1,4 +1,4 @@
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>A role as people say it.</summary>
 internal static class RoleText

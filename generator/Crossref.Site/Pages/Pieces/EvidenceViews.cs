@@ -3,7 +3,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Puts statements into the form that pages show, for one page.</summary>
 internal sealed class EvidenceViews(Desk desk, PageLinks links)

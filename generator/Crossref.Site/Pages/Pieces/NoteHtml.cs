@@ -8,7 +8,7 @@ using Markdig.Renderers.Html.Inlines;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>
 /// Notes as HTML. The checks refuse raw HTML and addresses that lead out of the folder; should one come this far all the
@@ -35,7 +35,7 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
     private void Rewrite(LinkInline link)
     {
         var target = link.Url ?? "";
-        var href = link.IsImage ? PictureHref(Uri.UnescapeDataString(target)) : RecordHref(target);
+        var href = link.IsImage ? desk.PictureHref(links, Uri.UnescapeDataString(target)) : RecordHref(target);
         if (href is not null)
         {
             link.Url = href;
@@ -52,9 +52,6 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
         var colon = target.IndexOf(':', StringComparison.Ordinal);
         return colon <= 0 ? null : links.Record(target[(colon + 1)..]).Href;
     }
-
-    private string? PictureHref(string file) =>
-        PageMap.Picture(file) is { } path && desk.Options.ReadPicture(file) is not null ? links.Href(path) : null;
 
     private sealed class BlockAsText : HtmlObjectRenderer<HtmlBlock>
     {

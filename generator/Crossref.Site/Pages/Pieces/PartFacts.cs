@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>What is on record about a part itself.</summary>
 internal static class PartFacts
@@ -13,7 +13,8 @@ internal static class PartFacts
         for (var i = 0; i < part.Numbers.Count; i++)
             yield return new NumberRow(part.Numbers[i].Id, i == 0 ? "current, ask for this one" : "also moulded or printed on it", source);
         foreach (var number in part.EarlierNumbers) yield return new NumberRow(number.Id, "earlier number of the same part", source);
-        foreach (var also in part.Also) yield return new NumberRow(also.Number.Id, $"number of {also.Maker} for the same part", also.Source is { } a ? links.Record(a.Id) : null);
+        foreach (var also in part.Also)
+            yield return new NumberRow(also.Number.Id, $"number of {also.Maker} for the same part", also.Source is { } read ? links.Record(read.Id) : null);
         if (part.Standard is { } standard) yield return new NumberRow(standard, "general designation", null);
     }
 

@@ -1,7 +1,7 @@
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>What to know before a cover comes off.</summary>
 internal static class BenchViews

@@ -1,4 +1,4 @@
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Bins in the order they hang: letters by the alphabet, numbers by their value, so that B4 comes before B12.</summary>
 internal sealed class BinOrder : IComparer<string?>

@@ -1,4 +1,4 @@
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Which way round, in words.</summary>
 internal static class OrientationText

@@ -2,7 +2,7 @@ using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
-namespace Crossref.Site.Pages;
+namespace Crossref.Site.Pages.Pieces;
 
 /// <summary>Individual assemblies, and what the idle ones are owed.</summary>
 internal sealed class UnitViews(Desk desk, PageLinks links)
