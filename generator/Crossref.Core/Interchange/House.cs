@@ -70,9 +70,11 @@ public sealed class House
     private void ReadUnit(Unit unit, List<Repair> repairs, List<Owed> owed)
     {
         if (_library.Assemblies.GetValueOrDefault(unit.Assembly.Id) is not { } assembly) return;
-        var empty = new Dictionary<string, string?>(StringComparer.Ordinal);
-        var holds = assembly.Positions.Where(p => p.Listed.Count > 0).ToDictionary(p => p.Address, p => p.Listed[0].Part.Id, StringComparer.Ordinal);
-        foreach (var missing in unit.Missing) empty[missing.Id] = null;
+        var empty = new Dictionary<string, (string? Repair, string? Part)>(StringComparer.Ordinal);
+        // A unit has no model and no serial. Where the list names several parts, or one for some machines only, nobody
+        // knows which it holds until a repair says so.
+        var holds = assembly.Positions.Where(p => p.Listed is [{ OnlyIf.IsNone: true }]).ToDictionary(p => p.Address, p => p.Listed[0].Part.Id, StringComparer.Ordinal);
+        foreach (var missing in unit.Missing) empty[missing.Id] = (null, null);
         foreach (var repair in repairs)
         {
             foreach (var fitting in repair.Fitted)
@@ -82,7 +84,7 @@ public sealed class House
                     holds[fitting.Position.Id] = fitting.Part.Id;
                     empty.Remove(fitting.Position.Id);
                 }
-                else if (fitting.From?.Id == unit.Id && GaveFrom(assembly, holds, fitting) is { } position) empty[position] = repair.Id;
+                else if (fitting.From?.Id == unit.Id && GaveFrom(assembly, holds, fitting) is { } position) empty[position] = (repair.Id, fitting.Part.Id);
             }
             foreach (var removal in repair.Removed.Where(r => r.To?.Id == unit.Id))
             {
@@ -93,24 +95,27 @@ public sealed class House
         if (MachineOf(_library, unit) is not null) return;
         foreach (var position in assembly.Positions)
         {
-            if (!empty.TryGetValue(position.Address, out var takenBy))
+            if (!empty.TryGetValue(position.Address, out var taken))
             {
                 if (holds.TryGetValue(position.Address, out var part)) Add(part, new InHouse(RecordType.Unit, unit.Id, position.Quantity, null, unit.Bin));
             }
             else if (unit.BackInService)
             {
-                var part = position.Listed.Count > 0 ? position.Listed[0].Part.Id : null;
-                owed.Add(new Owed(unit.Id, position.Address, part, takenBy, OrderFor(unit, position)));
+                var order = OrderFor(unit, position);
+                var part = order?.Part.Id ?? taken.Part ?? holds.GetValueOrDefault(position.Address);
+                owed.Add(new Owed(unit.Id, position.Address, part, taken.Repair, order?.Id));
             }
         }
     }
 
-    // The same position when the unit is of the same assembly, else the place where it held that part.
+    // The same position when the unit is of the same assembly, else the place where it holds, or may hold, that part.
     private static string? GaveFrom(Assembly assembly, Dictionary<string, string> holds, Fitting fitting) =>
         assembly.Positions.Any(p => p.Address == fitting.Position.Id)
             ? fitting.Position.Id
-            : assembly.Positions.FirstOrDefault(p => holds.GetValueOrDefault(p.Address) == fitting.Part.Id)?.Address;
+            : assembly.Positions.FirstOrDefault(p => holds.TryGetValue(p.Address, out var part) ? part == fitting.Part.Id : Names(p, fitting.Part.Id))?.Address;
 
-    private string? OrderFor(Unit unit, Position position) =>
-        Ordered(_library.Orders.Values).FirstOrDefault(o => o.For?.Id == unit.Id && position.Listed.Any(l => l.Part.Id == o.Part.Id))?.Id;
+    private Order? OrderFor(Unit unit, Position position) =>
+        Ordered(_library.Orders.Values).FirstOrDefault(o => o.For?.Id == unit.Id && Names(position, o.Part.Id));
+
+    private static bool Names(Position position, string part) => position.Listed.Any(l => l.Part.Id == part);
 }

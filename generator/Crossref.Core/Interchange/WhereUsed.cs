@@ -11,6 +11,7 @@ public sealed class WhereUsed
     private readonly Wording _wording;
     private readonly ILookup<string, WhereFit> _candidates;
     private readonly ILookup<string, WhereRefusal> _refusals;
+    private readonly ILookup<string, Part> _superseded;
 
     /// <summary>Answers every position once, or takes the answers that are known already.</summary>
     public WhereUsed(Library library, Fits fits, IReadOnlyList<FitsAnswer>? answers = null)
@@ -23,6 +24,8 @@ public sealed class WhereUsed
         _refusals = answers.SelectMany(a =>
                 a.Disputed.Select(d => new WhereRefusal(a.Position, true, d)).Concat(a.RuledOut.Select(r => new WhereRefusal(a.Position, false, r))))
             .ToLookup(r => r.Refusal.Part, StringComparer.Ordinal);
+        _superseded = library.Parts.Values.Where(p => p is { Retired: false, SupersededBy: not null })
+            .OrderBy(p => p.Id, StringComparer.Ordinal).ToLookup(p => p.SupersededBy!.Value.Id, StringComparer.Ordinal);
     }
 
     /// <summary>Where a part fits.</summary>
@@ -31,7 +34,7 @@ public sealed class WhereUsed
         [.. _candidates[part].OrderBy(f => f.Candidate.IsLead).ThenByDescending(f => f.Candidate.Weakest).ThenBy(f => f.Position, StringComparer.Ordinal)],
         [.. _refusals[part].OrderBy(r => r.Position, StringComparer.Ordinal)],
         [.. Comparisons(_fits.Book.SubstitutesFor(part).Select(other => (other, part))), .. Supersession(part)],
-        [.. Comparisons(_fits.Book.SubstitutedBy(part).Select(other => (part, other))), .. SupersededBy(part)]);
+        [.. Comparisons(_fits.Book.SubstitutedBy(part).Select(other => (part, other))), .. Superseded(part)]);
 
     private IEnumerable<StandIn> Comparisons(IEnumerable<(string Part, string InsteadOf)> pairs) =>
         from pair in pairs
@@ -44,8 +47,7 @@ public sealed class WhereUsed
     private IEnumerable<StandIn> Supersession(string part) =>
         _library.Parts[part].SupersededBy is { } next ? [Superseding(next.Id, _library.Parts[part])] : [];
 
-    private IEnumerable<StandIn> SupersededBy(string part) =>
-        _library.Parts.Values.Where(p => !p.Retired && p.SupersededBy?.Id == part).OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => Superseding(part, p));
+    private IEnumerable<StandIn> Superseded(string part) => _superseded[part].Select(p => Superseding(part, p));
 
     private StandIn Superseding(string next, Part before) => new(
         next, before.Id, null, Fact.Nothing, "replacement",

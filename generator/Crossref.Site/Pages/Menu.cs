@@ -17,6 +17,7 @@ internal static class Menu
     /// <summary>All others.</summary>
     internal static IReadOnlyList<Link> More(PageLinks links) =>
     [
+        links.Overview("roles", "Interchange by job"),
         links.Overview("repairs", "Repairs"),
         links.Overview("notes", "Notes"),
         links.Overview("claims", "Claims"),

@@ -54,6 +54,7 @@ public static class SitePages
         new OpenPages(desk).All(),
         new MeaningPages(desk).All(),
         new OverviewPages(desk).All(),
+        new InterchangePages(desk).All(),
     }.SelectMany(sheets => sheets);
 
     private static Frame FrameOf(Desk desk, Sheet sheet)

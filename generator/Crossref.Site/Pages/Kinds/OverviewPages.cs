@@ -8,9 +8,7 @@ namespace Crossref.Site.Pages.Kinds;
 /// <summary>Overviews that are plain tables: parts, machines, symptoms, notes, repairs, sources.</summary>
 internal sealed class OverviewPages(Desk desk)
 {
-    private const int PartsPerPage = 500;
-
-    internal IEnumerable<Sheet> All() => [Parts(), .. PartKind.All.SelectMany(Kind), Machines(), Symptoms(), Notes(), Repairs(), Sources()];
+    internal IEnumerable<Sheet> All() => [Parts(), Machines(), Symptoms(), Notes(), Repairs(), Sources()];
 
     private Sheet Parts()
     {
@@ -19,32 +17,9 @@ internal sealed class OverviewPages(Desk desk)
             .Select(k => (Kind: k, Parts: PartsOf(k).ToList())).Where(x => x.Parts.Count > 0)
             .Select(x => Row(links.Kind(x.Kind), Number(x.Parts.Count), Attributes(x.Kind.Deciding), Attributes(x.Kind.MustMatch), x.Kind.Safety ? "yes" : ""));
         return Table(
-            "parts", "Parts", "Part numbers are quickest to look up. By kind:",
+            "parts", "Parts", "Part numbers are quickest to look up. Each kind has a table of what interchanges between the families:",
             new TableGroup("kinds", null, ["Kind", "Parts", "What decides an interchange", "Must match", "Safety"], [.. rows], "There are no parts yet."));
     }
-
-    private IEnumerable<Sheet> Kind(PartKind kind)
-    {
-        var pages = PartsOf(kind).Chunk(PartsPerPage).ToList();
-        for (var i = 0; i < pages.Count; i++)
-        {
-            var path = PageMap.Kind(kind, i + 1);
-            var links = desk.LinksFrom(path);
-            var views = new CandidateViews(desk, links);
-            var rows = pages[i].Select(p => Row(links.Part(p.Id), p.Name, p.Maker ?? "", SizesOf(p), Number(Places(p)), views.StockText(p.Id)));
-            var others = pages.Count == 1 ? null : $"Page {i + 1} of {pages.Count}.";
-            var group = new TableGroup("parts", null, ["Number", "Name", "Maker", "Sizes", "Places", "In the house"], [.. rows], "");
-            var title = char.ToUpperInvariant(kind.Plural[0]) + kind.Plural[1..];
-            yield return new Sheet(
-                path, "table.html", "Parts of one kind", pages.Count == 1 ? title : $"{title}, page {i + 1}",
-                Crumbs.Of(links, [links.Overview("parts", "Parts"), .. Pages(kind, pages.Count, i, links)]),
-                new TableView(others, [group]));
-        }
-    }
-
-    private static IEnumerable<Link> Pages(PartKind kind, int count, int current, PageLinks links) => count == 1
-        ? []
-        : Enumerable.Range(1, count).Where(n => n != current + 1).Select(n => new Link(links.Href(PageMap.Kind(kind, n)), "page " + Number(n)));
 
     private Sheet Machines()
     {
@@ -110,11 +85,6 @@ internal sealed class OverviewPages(Desk desk)
     }
 
     private IEnumerable<Part> PartsOf(PartKind kind) => RecordIndex.Sorted(desk.Library.Parts.Values).Where(p => p.Kind == kind);
-
-    private int Places(Part part) => desk.Where.Of(part.Id).Fits.Count(f => f.Candidate.Accepted);
-
-    private string SizesOf(Part part) =>
-        string.Join(" × ", part.Kind.Deciding.Take(3).Select(a => part.Sizes.TryGetValue(a, out var size) ? desk.Sizes.Split(a, size).Value : "?"));
 
     private static string Attributes(IReadOnlyList<string> attributes) => string.Join(", ", attributes.Select(SizeText.NameOf));
 

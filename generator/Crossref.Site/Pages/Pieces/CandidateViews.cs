@@ -1,6 +1,7 @@
 using System.Globalization;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Drawing;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Pieces;
@@ -25,6 +26,7 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
             CheckFirst = candidate.Conditions,
             Changes = candidate.Changes,
             Path = [.. candidate.Steps.Select(Step)],
+            Figure = PathFigure.Of(desk.Library, candidate),
             WhyNot = candidate.Accepted || candidate.IsLead ? null : WhyNot(candidate, safetyPlace),
         };
     }

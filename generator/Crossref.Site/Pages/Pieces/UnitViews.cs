@@ -30,14 +30,8 @@ internal sealed class UnitViews(Desk desk, PageLinks links)
 
     /// <summary>Everything that idle units are owed.</summary>
     internal IEnumerable<OwedLine> Owed() => desk.Fits.House.Owed.Select(o => new OwedLine(
-        links.Record(o.Unit), links.Position(o.Position), PartOf(o) is { } part ? links.Part(part) : null,
+        links.Record(o.Unit), links.Position(o.Position), o.Part is { } part ? links.Part(part) : null,
         o.TakenBy is { } repair ? links.Record(repair) : null, o.Order is { } order ? links.Record(order) : null, Arrives(o)));
-
-    // What was ordered, else what was taken out, says more of this one unit than the list, which may name several.
-    private string? PartOf(Owed owed) =>
-        (owed.Order is { } order ? desk.Library.Orders.GetValueOrDefault(order)?.Part.Id : null) ??
-        (owed.TakenBy is { } repair ? desk.Library.Repairs.GetValueOrDefault(repair)?.Fitted.FirstOrDefault(f => f.From?.Id == owed.Unit)?.Part.Id : null) ??
-        owed.Part;
 
     private string Arrives(Owed owed) => owed.Order is { } id && desk.Library.Orders.TryGetValue(id, out var order)
         ? order.Received is { } came ? $"came {came}, not fitted yet" : order.Expected.IsUnknown ? "ordered, no date" : $"expected {order.Expected}"

@@ -1,3 +1,5 @@
+using Crossref.Site.Pages.Templating;
+
 namespace Crossref.Site.Pages.Views;
 
 /// <summary>A part that may go in, as a page shows it.</summary>
@@ -21,6 +23,8 @@ public sealed record CandidateView
     public required IReadOnlyList<string> Changes { get; init; }
     /// <summary>The evidence, step by step.</summary>
     public required IReadOnlyList<Phrase> Path { get; init; }
+    /// <summary>The same as a figure; null for a path of one step.</summary>
+    public Markup? Figure { get; init; }
     /// <summary>Why it is no answer here; null when it is one.</summary>
     public string? WhyNot { get; init; }
 }

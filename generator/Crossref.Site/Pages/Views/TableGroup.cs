@@ -6,4 +6,10 @@ namespace Crossref.Site.Pages.Views;
 /// <param name="Columns">The column headings.</param>
 /// <param name="Rows">The rows.</param>
 /// <param name="Nothing">What to say when there are no rows.</param>
-public sealed record TableGroup(string Id, string? Heading, IReadOnlyList<string> Columns, IReadOnlyList<TableRow> Rows, string Nothing);
+public sealed record TableGroup(string Id, string? Heading, IReadOnlyList<string> Columns, IReadOnlyList<TableRow> Rows, string Nothing)
+{
+    /// <summary>Whether the reader may sort its rows and narrow them down.</summary>
+    public bool Sortable { get; init; }
+    /// <summary>A class for the look; null for none.</summary>
+    public string? Look { get; init; }
+}
