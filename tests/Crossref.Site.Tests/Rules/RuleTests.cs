@@ -67,7 +67,11 @@ public sealed class RuleTests
             case "why":
                 return [fits.At(words[1]).Candidates.Single(c => c.Part == words[2]).Reason];
             case "house":
-                return fits.House.Of(words[1]).Select(i => $"{i.Quantity} in {Words.Of(i.Holder)} {i.Id}, {i.Bin}, {Words.Of(i.Grade!.Value)}");
+                return fits.House.Of(words[1]).Select(i =>
+                    $"{i.Quantity} in {Words.Of(i.Holder)} {i.Id}{(i.Bin is null ? "" : ", " + i.Bin)}{(i.Grade is { } grade ? ", " + Words.Of(grade) : "")}");
+            case "owed":
+                return fits.House.Owed.Select(o =>
+                    $"{o.Unit} {o.Position} {o.Part}{(o.TakenBy is { } repair ? ", taken by " + repair : "")}{(o.Order is { } order ? ", order " + order : "")}");
             default:
                 throw new InvalidOperationException($"The example asks '{question}', which nobody can answer.");
         }

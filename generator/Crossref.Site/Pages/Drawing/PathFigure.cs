@@ -57,7 +57,7 @@ internal static class PathFigure
         var look = step.Kind == StepKind.SamePosition ? "thin dashed" : "thin";
         drawing.Append(CultureInfo.InvariantCulture, $"<path class=\"{look}\" d=\"M{Stem} {y}V{y + Gap - 8}\"/>\n");
         drawing.Append(CultureInfo.InvariantCulture, $"<path class=\"head\" d=\"M{Stem} {y + Gap}L{Stem - 4} {y + Gap - 10}H{Stem + 4}Z\"/>\n");
-        drawing.Append(CultureInfo.InvariantCulture, $"<text class=\"name\" x=\"{Stem + 12}\" y=\"{y + 23}\">{Escape.Html(Short($"{What(step, library)}: {Words.Of(step.Standing)}", MostLetters + 8))}</text>\n");
+        drawing.Append(CultureInfo.InvariantCulture, $"<text class=\"name\" x=\"{Stem + 12}\" y=\"{y + 23}\">{Escape.Html($"{What(step, library)}: {Words.Of(step.Standing)}")}</text>\n");
     }
 
     private static string What(PathStep step, Library library) => step.Kind switch
@@ -66,7 +66,7 @@ internal static class PathFigure
         StepKind.Claim => "was put in here",
         StepKind.Substitution => "for this may stand in",
         StepKind.Superseded => "the maker now sends",
-        _ => $"both stand at {library.Positions[step.Via!].Name}",
+        _ => $"both stand at {Short(library.Positions[step.Via!].Name, MostLetters - 16)}",
     };
 
     private static string Short(string text, int most) => text.Length <= most ? text : text[..(most - 1)].TrimEnd() + "…";
