@@ -47,8 +47,8 @@ internal static class PathFigure
     {
         drawing.Append(CultureInfo.InvariantCulture, $"<path class=\"outline\" d=\"M0 {y}H{Width}V{y + Box}H0Z\"/>\n");
         drawing.Append(CultureInfo.InvariantCulture, $"<text x=\"10\" y=\"{y + 21}\">{Escape.Html(Short(text, MostLetters))}");
-        if (name is not null && MostLetters - text.Length - 2 is > 8 and var room)
-            drawing.Append(CultureInfo.InvariantCulture, $"<tspan class=\"name\" dx=\"10\">{Escape.Html(Short(name, room))}</tspan>");
+        var room = MostLetters - text.Length - 2;
+        if (name is not null) drawing.Append(CultureInfo.InvariantCulture, $"<tspan class=\"name\" dx=\"10\">{Escape.Html(room > 8 ? Short(name, room) : "")}</tspan>");
         drawing.Append("</text>\n");
     }
 
