@@ -61,10 +61,11 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
 
     /// <summary>What has to be checked first and what has to be done to the part, in one line; empty for nothing.</summary>
     internal static string Caveats(Candidate candidate) =>
-        string.Join("; ", candidate.Conditions.Concat(candidate.Changes.Select(change => "has to be changed: " + change)));
+        string.Join("; ", candidate.Conditions.Concat(candidate.Changes.Select(change => "with a change: " + change)));
 
     /// <summary>The same behind a line of text; null for nothing.</summary>
-    internal static string? Warning(Candidate candidate) => Caveats(candidate) is { Length: > 0 } caveats ? "; check first: " + caveats : null;
+    internal static string? Warning(Candidate candidate) => Caveats(candidate) is not { Length: > 0 } caveats ? null
+        : candidate.Conditions.Count > 0 ? "; check first: " + caveats : "; " + caveats;
 
     /// <summary>The word for one part of a kind.</summary>
     internal static string KindWord(PartKind kind) => kind == PartKind.Other ? "part" : kind.Name == "cutout" ? "cut-out" : kind.Name;
