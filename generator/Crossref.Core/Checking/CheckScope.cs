@@ -48,7 +48,7 @@ internal sealed class CheckScope
     internal IReadOnlyDictionary<string, Assembly> Assemblies => _assemblies;
 
     /// <summary>Whether text was lost, so that something may exist that nobody sees.</summary>
-    internal bool HasLost => _context.Lost.Count > 0;
+    internal bool HasLost => _context.Lost.Count > 0 || _context.Nameless != Target.None;
 
     /// <summary>The wholly read, unretired records of a type, by id.</summary>
     internal IEnumerable<T> Whole<T>() where T : IRecord => All.OfType<T>().Where(r => IsWhole(r.Id) && !r.Retired);
@@ -81,6 +81,12 @@ internal sealed class CheckScope
         _made.TryAdd($"{repair.Id}/{assembly}/{position}", fitting);
     }
 
+    // Of a fitting whose place is not known nobody can say that it is another one.
+    private bool MayBeMade(string id, int slash) =>
+        _made.ContainsKey(id) ||
+        slash > 0 && Library.Repairs.TryGetValue(id[..slash], out var repair) &&
+        (_context.Incomplete.Contains(repair.Id) || repair.Fitted.Any(f => f.Position.Id.Length == 0));
+
     private Fate FateOf(Reference reference)
     {
         var id = reference.To.Id;
@@ -91,11 +97,12 @@ internal sealed class CheckScope
         }
         var slash = id.IndexOf('/', StringComparison.Ordinal);
         if (_context.Lost.Contains(slash < 0 ? id : id[..slash])) return Fate.Fine;
-        if (reference.MayBe(Target.Claim) && _made.ContainsKey(id)) return Fate.Fine;
+        if (reference.MayBe(Target.Claim) && MayBeMade(id, slash)) return Fate.Fine;
         var (isPosition, isAssembly) = (_positions.ContainsKey(id), _assemblies.ContainsKey(id));
         if (isPosition && reference.MayBe(Target.Position) || isAssembly && reference.MayBe(Target.Assembly))
             return Live(reference, Library.Families[id[..slash]]);
         if (isPosition || isAssembly) return Fate.WrongType;
+        if (reference.MayBe(_context.Nameless)) return Fate.Fine;
         if (reference.Target == Target.Assembly || reference.MayBe(Target.Assembly) && id.Count(c => c == '/') == 1) return Fate.UnknownAssembly;
         return reference.Target == Target.Position || reference.MayBe(Target.Position) && slash >= 0 ? Fate.UnknownPosition : Fate.Missing;
     }

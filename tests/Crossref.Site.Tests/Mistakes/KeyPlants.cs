@@ -8,7 +8,7 @@ namespace Crossref.Site.Tests.Mistakes;
 /// <summary>Mistakes with keys: misspelt, unknown, missing, twice, too many of a few, too few.</summary>
 internal static class KeyPlants
 {
-    internal static IEnumerable<Plant> In(MapSpot spot)
+    internal static IEnumerable<Plant> In(Bed bed, MapSpot spot)
     {
         var (keys, shape) = (spot.Map.Keys!, spot.Shape);
         foreach (var entry in keys)
@@ -24,13 +24,14 @@ internal static class KeyPlants
         }
         foreach (var (name, value) in (IEnumerable<(string, Item)>)[("xyzzy-quux", new Item { Raw = "4" }), ("xyzzy-quux", new Item { Rows = [new Item { Raw = "4" }] })])
             yield return Inserted(spot, "unknown key", name, keys.Count, new Entry(name, value), ShapeCodes.UnknownKey);
-        foreach (var plant in shape.Demands.Where(d => Raised(d, spot.Map)).SelectMany(d => Demanded(spot, d))) yield return plant;
+        // Where a key is asked for twice, whoever asks first says so.
+        foreach (var plant in shape.Demands.Where(d => Raised(d, spot.Map)).DistinctBy(d => (d.Kind == DemandKind.AtMostOne, keys.FirstOrDefault(e => d.Keys.Contains(e.Key)))).SelectMany(d => Demanded(bed, spot, d))) yield return plant;
 
         IEnumerable<Report> At(DiagnosticCode code, int line) => [new(code.Code, spot.Document.File, line)];
     }
 
     // What the demand asks for is left out, or written twice over.
-    private static IEnumerable<Plant> Demanded(MapSpot spot, Demand demand)
+    private static IEnumerable<Plant> Demanded(Bed bed, MapSpot spot, Demand demand)
     {
         var keys = spot.Map.Keys!;
         var present = keys.Where(e => demand.Keys.Contains(e.Key)).ToList();
@@ -43,7 +44,7 @@ internal static class KeyPlants
         if (demand.Kind == DemandKind.AnyOf) yield break;
         foreach (var other in demand.Keys.Where(k => present.Count == 1 && k != present[0].Key))
         {
-            var added = new Entry(other, new Item { Raw = ValueSamples.Good(spot.Shape.Find(other)!.Value).First() });
+            var added = new Entry(other, new Item { Raw = bed.Existing(spot.Shape.Find(other)!.Value) ?? "5000" });
             // The one that is named second is the one too many.
             var second = demand.Keys.First(k => k == other || k == present[0].Key) == other ? present[0] : added;
             yield return Plant(spot, "both of exclusive keys", other, () => Put(keys, keys.Count, added), () => [new(ShapeCodes.OneOf.Code, spot.Document.File, second.Line)]);

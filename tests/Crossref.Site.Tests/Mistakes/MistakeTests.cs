@@ -13,7 +13,7 @@ public class MistakeTests(ITestOutputHelper output)
     public void Without_a_mistake_nothing_is_reported() => Assert.Equal("", DiagnosticText.Format(_bed.Check()));
 
     [Fact]
-    public void Mistakes_with_keys() => Check(_bed.Documents.SelectMany(Walker.Maps).SelectMany(KeyPlants.In));
+    public void Mistakes_with_keys() => Check(_bed.Documents.SelectMany(Walker.Maps).SelectMany(m => KeyPlants.In(_bed, m)));
 
     [Fact]
     public void Mistakes_with_values() => Check(_bed.Documents.SelectMany(Walker.Values).SelectMany(v => ValuePlants.In(_bed, v)));

@@ -50,6 +50,12 @@ internal sealed class Bed
     /// <summary>The document of that id.</summary>
     internal BedDocument Find(string id) => Documents.Single(d => d.Id == id);
 
+    /// <summary>A value that leads to something in this library; null when the shape is no reference.</summary>
+    internal string? Existing(ValueShape shape) =>
+        shape.Kind != ValueKind.Reference ? null
+            : shape.Target.HasFlag(Target.Position) ? "ostrin-f2/fold-head/roller-2-bearing-rear"
+            : Documents.First(d => shape.Target.HasFlag(Targets.Of(d.Shape.Type!.Value))).Id;
+
     /// <summary>What the production code says of the whole, and where each file came out.</summary>
     internal IReadOnlyList<Diagnostic> Check()
     {

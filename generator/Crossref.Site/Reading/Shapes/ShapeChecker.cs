@@ -18,7 +18,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     /// <summary>Whether something could not be read that the record should hold.</summary>
     internal bool Incomplete => _incomplete || _scalars.Refused;
 
-    /// <summary>Whether a whole list or map could not be read, so that nobody knows what was in it.</summary>
+    /// <summary>Whether an id, or a whole list or map, could not be read, so that nobody knows what was there.</summary>
     internal bool Lost { get; private set; }
 
     /// <summary>The map as far as it is sound.</summary>
@@ -37,6 +37,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         foreach (var key in shape.Keys.Where(k => k.Required && result[k.Name] is null))
         {
             _incomplete = true;
+            Lost |= key.Value.Kind == ValueKind.Id;
             log.Add(ShapeCodes.MissingKey, map.Place, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Says}");
         }
         Demands(result, shape);
@@ -60,14 +61,17 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     private Node Value(Node value, ValueShape shape, string name)
     {
-        if (value is RefusedNode)
-        {
-            _incomplete = true;
-            return value;
-        }
+        var read = value is RefusedNode ? value : Read(value, shape, name);
+        if (read is not RefusedNode) return read;
+        _incomplete = true;
+        Lost |= shape.Kind is ValueKind.Id or ValueKind.List or ValueKind.Map;
+        return read;
+    }
+
+    private Node Read(Node value, ValueShape shape, string name)
+    {
         if (value is ScalarNode { Text: var text } && string.IsNullOrWhiteSpace(text))
         {
-            _incomplete = true;
             log.Add(ShapeCodes.NoValue, value.Place, $"'{name}' has no value", $"write {shape.Expects}, or leave the key out");
             return new RefusedNode(value.Place);
         }
@@ -144,8 +148,6 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     private RefusedNode WrongForm(Node value, ValueShape shape, string name)
     {
-        _incomplete = true;
-        Lost = true;
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be {shape.Expects}, this is {value.Form}",
             shape.Kind switch
             {
@@ -167,10 +169,11 @@ internal sealed class ShapeChecker(DiagnosticLog log)
             var raised = demand.When is null || map[demand.When] is { } when && (demand.Is is null || when is ScalarNode { Text: var t } && t == demand.Is);
             var lifted = demand.Unless is not null && map[demand.Unless] is not null;
             if (!raised || lifted || Holds(demand.Kind, present.Count)) continue;
-            var keys = string.Join(" or ", demand.Keys);
-            if (!reported.Add(keys)) continue;
+            // A key that is missing already is not missing once more because something else asks for it too.
+            if (demand.Keys.Any(reported.Contains)) continue;
+            reported.UnionWith(demand.Keys);
             _incomplete = true;
-            Report(map, shape, demand, present, keys);
+            Report(map, shape, demand, present, string.Join(" or ", demand.Keys));
         }
     }
 
