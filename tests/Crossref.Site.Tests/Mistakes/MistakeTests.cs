@@ -18,6 +18,10 @@ public class MistakeTests(ITestOutputHelper output)
     [Fact]
     public void Mistakes_with_values() => Check(_bed.Documents.SelectMany(Walker.Values).SelectMany(v => ValuePlants.In(_bed, v)));
 
+    // How a value is written does not depend on the rest of the record: once for each key is enough.
+    [Fact]
+    public void Mistakes_with_yaml() => Check(_bed.Documents.SelectMany(Walker.Values).DistinctBy(v => (v.Owner, v.Name, v.Shape)).SelectMany(ValuePlants.Yaml));
+
     private void Check(IEnumerable<Plant> plants)
     {
         var wrong = new List<string>();

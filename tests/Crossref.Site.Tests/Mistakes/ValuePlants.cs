@@ -12,17 +12,20 @@ internal static class ValuePlants
     {
         foreach (var bad in ValueSamples.Bad(spot.Shape))
         {
+            // In place of a list, one of its own entries: another value may be wrong in other ways as well.
+            var lone = spot.Value.Rows is [{ Raw: { } first }, ..] && bad.Mistake == "single value for a list" ? bad with { Raw = first } : bad;
             if (spot.Shape.Kind == ValueKind.Id)
             {
                 // A bad id is written wherever the record is named, as people do who do not know that it is one.
-                if (bad.Code == ShapeCodes.BadId || bad.Code == ShapeCodes.DeviceName) yield return BadId(bed, spot, bad);
+                // With a slash in it the name of a place within a family reads like an address of something else.
+                var isLocal = spot.Value != spot.Document.Root.Keys![0].Value;
+                if (bad.Code == ShapeCodes.DeviceName || bad.Code == ShapeCodes.BadId && !(isLocal && bad.Raw.Contains('/', StringComparison.Ordinal))) yield return BadId(bed, spot, bad);
                 continue;
             }
-            yield return Plant(spot, bad.Mistake, bad.Raw, bad.Code!);
+            yield return Plant(spot, bad.Mistake, lone.Raw, bad.Code!);
         }
         if (spot.Shape.Kind == ValueKind.Id) yield break;
         foreach (var plant in References(bed, spot)) yield return plant;
-        foreach (var plant in Yaml(spot)) yield return plant;
     }
 
     private static IEnumerable<Plant> References(Bed bed, ValueSpot spot)
@@ -60,8 +63,10 @@ internal static class ValuePlants
             .Concat((target & Target.Position) == 0 ? ["ostrin-f2/fold-head/roller-2-gear"] : [])
             .Concat((target & Target.Assembly) == 0 ? ["ostrin-f2/fold-head"] : []);
 
-    private static IEnumerable<Plant> Yaml(ValueSpot spot)
+    /// <summary>What YAML allows, or trips over.</summary>
+    internal static IEnumerable<Plant> Yaml(ValueSpot spot)
     {
+        if (spot.Shape.Kind == ValueKind.Id) yield break;
         if (spot.Value.Raw is not { } raw)
         {
             yield return Before(spot, "anchor", "&here", YamlCodes.Alias);
@@ -74,7 +79,8 @@ internal static class ValuePlants
             yield return Plant(spot, "tag", $"!mine {raw}", YamlCodes.Tag);
         }
         yield return Plant(spot, "alias", "*there", YamlCodes.Alias);
-        foreach (var broken in (string[])["\"not closed", "[not, closed", "{not: closed", "one: two", "@first", "`first", "%first", "] first"])
+        if (!int.TryParse(spot.Path.Split('/')[^1], out _)) yield return Plant(spot, "broken YAML", "one: two", YamlCodes.Broken);
+        foreach (var broken in (string[])["\"not closed", "[not, closed", "{not: closed", "@first", "`first", "%first", "] first"])
             yield return Plant(spot, "broken YAML", broken, YamlCodes.Broken);
     }
 

@@ -64,7 +64,7 @@ internal sealed class ItemWriter
     {
         row.Line = _line;
         _text.Append(indent).Append('-');
-        if (row.Keys is { Count: > 0 } keys)
+        if (row is { Before: "", Keys: { Count: > 0 } keys })
         {
             _text.Append(' ');
             Map(row, keys, indent + "  ", afterDash: true);

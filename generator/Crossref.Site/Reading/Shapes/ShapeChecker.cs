@@ -90,8 +90,9 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     private Node List(Node value, ValueShape shape, string name)
     {
-        // A single value can stand for one entry only where an entry may be written as one.
-        if (value is ScalarNode && shape.Item is { Kind: ValueKind.Map, Short: null }) return WrongForm(value, shape, name);
+        // A single value or a map can stand for one entry only where an entry may be written as one.
+        var isEntry = value is ScalarNode ? shape.Item is not { Kind: ValueKind.Map, Short: null } : value is ListNode || shape.Item!.Kind == ValueKind.Map;
+        if (!isEntry) return WrongForm(value, shape, name);
         if (value is ListNode list) return new ListNode(value.Place, [.. list.Items.Select(i => Value(i, shape.Item!, name))]);
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be a list, this is {value.Form}",
             value is ScalarNode s ? $"write {name}: [{Shown(s.Text)}]" : "begin each entry with a dash");
@@ -151,7 +152,8 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be {shape.Expects}, this is {value.Form}",
             shape.Kind switch
             {
-                ValueKind.List => $"begin each entry with a dash and write its keys: {string.Join(", ", shape.Item!.Map!.Names)}",
+                ValueKind.List when shape.Item!.Map is { } map => $"begin each entry with a dash and write its keys: {string.Join(", ", map.Names)}",
+                ValueKind.List => $"write each entry behind a dash: {shape.Item!.Expects}",
                 ValueKind.Map => $"write it with the keys {string.Join(", ", shape.Map!.Names)}",
                 ValueKind.Sizes => $"write each size by its name: {name}: {{bore: 12, outside: 28}}",
                 ValueKind.TextMap => $"write words and texts: {name}: {{flange: inboard}}",
