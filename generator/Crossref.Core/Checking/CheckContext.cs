@@ -15,6 +15,9 @@ public sealed record CheckContext(DateOnly Today)
     /// <summary>Ids that are written somewhere in text that could not be read: whether they or what is in them exists is unknown.</summary>
     public IReadOnlySet<string> Lost { get; init; } = new HashSet<string>();
 
+    /// <summary>Types of documents whose id could not be read: what a reference to such a type means may be one of them.</summary>
+    public Target Nameless { get; init; }
+
     /// <summary>Where the keys of records are written, by id and key; a missing entry means the record's own place.</summary>
     public IReadOnlyDictionary<(string Id, string Key), Place> Keys { get; init; } = new Dictionary<(string, string), Place>();
 }

@@ -13,6 +13,7 @@ internal sealed class CheckScope
     private readonly Dictionary<string, Assembly> _assemblies = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Fitting> _made = new(StringComparer.Ordinal);
     private readonly HashSet<string> _repeated;
+    private readonly HashSet<Ref> _dead;
     private int _suggestions;
 
     internal CheckScope(Library library, CheckContext context)
@@ -31,6 +32,7 @@ internal sealed class CheckScope
         }
         All = [.. library.Records.Values.OrderBy(r => r.Id, StringComparer.Ordinal)];
         References = [.. All.SelectMany(Checking.References.Of).Select(r => (r, FateOf(r)))];
+        _dead = [.. References.Where(r => r.Fate is not (Fate.Fine or Fate.Retired)).Select(r => r.Reference.To)];
     }
 
     internal Library Library { get; }
@@ -47,8 +49,14 @@ internal sealed class CheckScope
 
     internal IReadOnlyDictionary<string, Assembly> Assemblies => _assemblies;
 
-    /// <summary>Whether text was lost, so that something may exist that nobody sees.</summary>
-    internal bool HasLost => _context.Lost.Count > 0;
+    // Text was lost, so that something may exist that nobody sees.
+    private bool HasLost => _context.Lost.Count > 0 || _context.Nameless != Target.None;
+
+    /// <summary>Whether every record of a type was wholly read.</summary>
+    internal bool HasAll<T>() where T : IRecord => !HasLost && All.OfType<T>().All(r => IsWhole(r.Id));
+
+    /// <summary>Whether a reference leads nowhere. That was reported; what was meant instead, nobody knows.</summary>
+    internal bool IsDead(Ref? reference) => reference is { } r && _dead.Contains(r);
 
     /// <summary>The wholly read, unretired records of a type, by id.</summary>
     internal IEnumerable<T> Whole<T>() where T : IRecord => All.OfType<T>().Where(r => IsWhole(r.Id) && !r.Retired);
@@ -76,10 +84,16 @@ internal sealed class CheckScope
     // A repair's claim is named by the repair and the position as somebody may say it: alone, or with its assembly.
     private void Make(Repair repair, Fitting fitting)
     {
-        if (fitting.Position.Id.Split('/') is not [_, var assembly, var position]) return;
+        if (fitting.Position.Id.Split('/') is not [_, .., var assembly, var position]) return;
         _made.TryAdd($"{repair.Id}/{position}", fitting);
         _made.TryAdd($"{repair.Id}/{assembly}/{position}", fitting);
     }
+
+    // Of a fitting whose place is not known nobody can say that it is another one.
+    private bool MayBeMade(string id, int slash) =>
+        _made.ContainsKey(id) ||
+        slash > 0 && Library.Repairs.TryGetValue(id[..slash], out var repair) &&
+        (_context.Incomplete.Contains(repair.Id) || repair.Fitted.Any(f => !_positions.ContainsKey(f.Position.Id)));
 
     private Fate FateOf(Reference reference)
     {
@@ -91,11 +105,13 @@ internal sealed class CheckScope
         }
         var slash = id.IndexOf('/', StringComparison.Ordinal);
         if (_context.Lost.Contains(slash < 0 ? id : id[..slash])) return Fate.Fine;
-        if (reference.MayBe(Target.Claim) && _made.ContainsKey(id)) return Fate.Fine;
-        var (isPosition, isAssembly) = (_positions.ContainsKey(id), _assemblies.ContainsKey(id));
-        if (isPosition && reference.MayBe(Target.Position) || isAssembly && reference.MayBe(Target.Assembly))
-            return Live(reference, Library.Families[id[..slash]]);
-        if (isPosition || isAssembly) return Fate.WrongType;
+        if (reference.MayBe(Target.Claim) && MayBeMade(id, slash)) return Fate.Fine;
+        // The family is asked of the place itself: where its id has a slash in it by mistake, the address does not say it.
+        var (position, assembly) = (_positions.GetValueOrDefault(id), _assemblies.GetValueOrDefault(id));
+        if (position is not null && reference.MayBe(Target.Position)) return Live(reference, Library.Families[position.Family]);
+        if (assembly is not null && reference.MayBe(Target.Assembly)) return Live(reference, Library.Families[assembly.Family]);
+        if (position is not null || assembly is not null) return Fate.WrongType;
+        if (reference.MayBe(_context.Nameless)) return Fate.Fine;
         if (reference.Target == Target.Assembly || reference.MayBe(Target.Assembly) && id.Count(c => c == '/') == 1) return Fate.UnknownAssembly;
         return reference.Target == Target.Position || reference.MayBe(Target.Position) && slash >= 0 ? Fate.UnknownPosition : Fate.Missing;
     }

@@ -18,8 +18,14 @@ public static class ContentReader
     /// <param name="contentFolder">The folder; <c>inbox</c> in it and names that begin with a dot are left out.</param>
     public static ReadResult Read(string contentFolder)
     {
-        var (log, notes) = (new DiagnosticLog(), new ReadingNotes());
-        var folder = ContentFolder.Open(contentFolder, log);
+        var log = new DiagnosticLog();
+        return Read(ContentFolder.Open(contentFolder, log), log);
+    }
+
+    /// <summary>Reads a folder that was looked through already.</summary>
+    internal static ReadResult Read(ContentFolder folder, DiagnosticLog log)
+    {
+        var notes = new ReadingNotes();
         var documents = new DocumentReader(log, notes);
         var noteReader = new NoteReader(log, notes);
         var (raw, records) = (new List<RawRecord>(), new List<IRecord>());

@@ -29,26 +29,48 @@ internal sealed class DocumentReader(DiagnosticLog log, ReadingNotes notes)
     private (MapShape Shape, MapNode Map)? Typed(MapNode map)
     {
         var first = map.Entries[0];
-        if (RecordShapes.Find(first.Key) is { } known) return (known, map);
-        var other = map.Entries.FirstOrDefault(e => RecordShapes.Find(e.Key) is not null);
         var shown = ScalarChecker.Shown(first.Key);
-        if (Suggest.Surely(first.Key, RecordShapes.FirstKeys) is { } meant)
+        var headless = Headless(map);
+        if (RecordShapes.Find(first.Key) is { } known)
+        {
+            if (headless.Count == 0 || map.Entries.FirstOrDefault(e => known.Find(e.Key) is null) is not { } strange) return (known, map);
+            log.Add(ShapeCodes.UnknownType, first.Place, $"a document that begins with '{shown}' has no '{ScalarChecker.Shown(strange.Key)}'", BeginWith(headless));
+        }
+        else if (Suggest.Surely(first.Key, RecordShapes.FirstKeys) is { } meant)
         {
             log.Add(ShapeCodes.UnknownType, first.Place, $"no document begins with '{shown}'", Suggest.Hint(first.Key, RecordShapes.FirstKeys, ""));
             return (RecordShapes.Find(meant)!, map with { Entries = [first with { Key = meant }, .. map.Entries.Skip(1)] });
         }
-        log.Add(ShapeCodes.UnknownType, first.Place, $"no document begins with '{shown}'",
-            other is null ? $"the first key must be one of {string.Join(", ", RecordShapes.FirstKeys)}" : $"the first key says what a document is: write it before the others, such as {other.Key}:");
-        if (other?.Value is ScalarNode { Text: var id }) notes.Lose(id);
-        else if (first.Value is ScalarNode { Text: var firstId }) notes.Lose(firstId);
+        else if (headless.Count > 0)
+        {
+            log.Add(ShapeCodes.UnknownType, first.Place, $"no document begins with '{shown}'", BeginWith(headless));
+        }
+        else
+        {
+            var other = map.Entries.FirstOrDefault(e => RecordShapes.Find(e.Key) is not null);
+            log.Add(ShapeCodes.UnknownType, first.Place, $"no document begins with '{shown}'",
+                other is null ? $"the first key must be one of {string.Join(", ", RecordShapes.FirstKeys)}" : $"the first key says what a document is: write it before the others, such as {other.Key}:");
+            if ((other ?? first).Value is ScalarNode { Text: var id }) notes.Lose(id);
+        }
+        headless.ForEach(s => notes.LoseIdOf(s.Type!.Value));
         return null;
     }
+
+    // The types that know every key but whose own first key is not there: its line was left out.
+    private static List<MapShape> Headless(MapNode map) =>
+        [.. RecordShapes.Documents.Where(s => map[s.Name] is null && map.Entries.All(e => s.Find(e.Key) is not null))];
+
+    private static string BeginWith(List<MapShape> shapes) => $"begin with {string.Join(": or ", shapes.Select(s => s.Name))}: and the id";
 
     private RawRecord? Checked(MapNode map, MapShape shape)
     {
         var checker = new ShapeChecker(log);
         var sound = checker.Map(map, shape);
-        if (sound[shape.Name] is not ScalarNode { Text: var id }) return null;
+        if (sound[shape.Name] is not ScalarNode { Text: var id })
+        {
+            notes.LoseIdOf(shape.Type!.Value);
+            return null;
+        }
         notes.Remember(id, sound, checker);
         return new RawRecord(shape.Type!.Value, id, sound);
     }

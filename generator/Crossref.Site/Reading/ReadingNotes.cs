@@ -16,10 +16,24 @@ internal sealed class ReadingNotes
     private readonly HashSet<string> _lost = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, string), Place> _keys = [];
 
+    private Target _nameless;
+
     /// <summary>Whether the library's own document stands in text that could not be read.</summary>
     internal bool HasLostLibrary { get; private set; }
 
     internal void Lose(string id) => _lost.Add(id);
+
+    /// <summary>A document of that type is there, but nobody knows its id.</summary>
+    internal void LoseIdOf(RecordType type)
+    {
+        HasLostLibrary |= type == RecordType.Library;
+        _nameless |= type switch
+        {
+            RecordType.Family => Target.Family | Target.Assembly | Target.Position,
+            RecordType.Repair => Target.Repair | Target.Claim,
+            _ => Targets.Of(type),
+        };
+    }
 
     internal void LoseAll(string unreadText)
     {
@@ -37,5 +51,5 @@ internal sealed class ReadingNotes
         foreach (var entry in map.Entries.Where(e => Pointed.Contains(e.Key))) _keys.TryAdd((id, entry.Key), entry.Value.Place);
     }
 
-    internal CheckContext Context() => new(default) { Incomplete = _incomplete, Lost = _lost, Keys = _keys };
+    internal CheckContext Context() => new(default) { Incomplete = _incomplete, Lost = _lost, Nameless = _nameless, Keys = _keys };
 }

@@ -53,7 +53,7 @@ public sealed class PositionPageTests
         var page = Page("halden-a1/head--roller-bearing-front");
         Assert.Contains("Equally strong yes and no", Text(page.QuerySelector("[aria-labelledby=disputed]")), StringComparison.Ordinal);
         var evidence = Text(page.QuerySelector(".evidence"));
-        Assert.Contains("What tells yes and no apart: date (yes earlier, no later).", evidence, StringComparison.Ordinal);
+        Assert.Contains("What tells yes and no apart: date (yes until 2026-01-05, no since 2026-01-06).", evidence, StringComparison.Ordinal);
         Assert.Contains("fits with change", evidence, StringComparison.Ordinal);
         Assert.Contains("in Old folder, neighbours undamaged, only for model A1, serial 200 or later, changed: collar turned down", evidence, StringComparison.Ordinal);
     }

@@ -17,7 +17,7 @@ internal sealed class MirrorNotMutual : IRule
             if (part.Mirror is not { } to || scope.Find<Part>(to) is not { } mirror) continue;
             if (mirror == part)
                 yield return Code.At(to.Place, $"'{part.Id}' is its own mirror", "name the part of the other hand");
-            else if (mirror.Mirror?.Id != part.Id)
+            else if (mirror.Mirror?.Id != part.Id && !scope.IsDead(mirror.Mirror))
                 yield return Code.At(to.Place, $"'{mirror.Id}' does not name '{part.Id}' as its mirror", $"add mirror: {part.Id} there, or take this one out");
         }
     }

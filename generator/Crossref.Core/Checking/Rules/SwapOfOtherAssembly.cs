@@ -16,7 +16,7 @@ internal sealed class SwapOfOtherAssembly : IRule
         {
             foreach (var to in new[] { swap.Out, swap.In }.OfType<Ref>())
             {
-                if (scope.Find<Unit>(to) is { Assembly.Id.Length: > 0 } unit && unit.Assembly.Id != swap.Assembly.Id)
+                if (scope.Find<Unit>(to) is { Assembly.Id.Length: > 0 } unit && !scope.IsDead(unit.Assembly) && unit.Assembly.Id != swap.Assembly.Id)
                     yield return Code.At(to.Place, $"'{unit.Id}' is a unit of {unit.Assembly}, not of {swap.Assembly}", "name a unit of the assembly that was swapped");
             }
         }

@@ -14,7 +14,7 @@ internal sealed class UnitInOtherFamily : IRule
     {
         foreach (var unit in scope.Whole<Unit>())
         {
-            if (unit.Machine is { } to && scope.Find<Machine>(to) is { } machine && scope.Find<Family>(machine.Family) is { } family && family.Id != unit.Family.Id)
+            if (unit.Machine is { } to && scope.Find<Machine>(to) is { } machine && scope.Find<Family>(machine.Family) is { } family && family.Id != unit.Family.Id && !scope.IsDead(unit.Family))
                 yield return Code.At(to.Place, $"'{unit.Id}' is a unit of {unit.Family}, '{machine.Id}' is a {family.Id}", "correct the machine or the unit's family");
         }
     }

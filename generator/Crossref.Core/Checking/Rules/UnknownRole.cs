@@ -1,3 +1,5 @@
+using Crossref.Core.Records;
+
 namespace Crossref.Core.Checking.Rules;
 
 /// <summary>A suspect that no position can be.</summary>
@@ -10,8 +12,8 @@ internal sealed class UnknownRole : IRule
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckScope scope)
     {
-        // With a family unread nobody knows every role.
-        if (scope.HasLost) yield break;
+        // With a family unread, or half read, nobody knows every role.
+        if (!scope.HasAll<Family>()) yield break;
         var roles = scope.Positions.Values.Select(p => p.Role).OfType<string>().ToHashSet(StringComparer.Ordinal);
         foreach (var suspect in scope.Whole<Records.Symptom>().SelectMany(s => s.Suspects).Where(s => !roles.Contains(s.Id)))
         {

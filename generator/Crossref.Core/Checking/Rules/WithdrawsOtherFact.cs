@@ -14,8 +14,7 @@ internal sealed class WithdrawsOtherFact : IRule
     {
         foreach (var claim in scope.Whole<Claim>())
         {
-            if (claim.Withdraws is not { } to || FactOf(scope, to) is not { } fact) continue;
-            if (fact == (claim.Part.Id, claim.At?.Id, claim.Replaces?.Id)) continue;
+            if (claim.Withdraws is not { } to || FactOf(scope, to) is not { } fact || FactOf(scope, claim) is not { } own || fact == own) continue;
             yield return Code.At(to.Place, $"'{to.Id}' is about {fact.Part} {(fact.At is { } at ? $"at {at}" : $"for {fact.Replaces}")}",
                 "withdraw a claim about the same part and the same position or part");
         }
@@ -23,7 +22,10 @@ internal sealed class WithdrawsOtherFact : IRule
 
     private static (string Part, string? At, string? Replaces)? FactOf(CheckScope scope, Ref to)
     {
-        if (scope.Find<Claim>(to) is { } claim) return (claim.Part.Id, claim.At?.Id, claim.Replaces?.Id);
-        return scope.Made(to.Id) is { Part.Id.Length: > 0 } fitting ? (fitting.Part.Id, fitting.Position.Id, null) : null;
+        if (scope.Find<Claim>(to) is { } claim) return FactOf(scope, claim);
+        return scope.Made(to.Id) is { Part.Id.Length: > 0 } fitting && !scope.IsDead(fitting.Part) ? (fitting.Part.Id, fitting.Position.Id, null) : null;
     }
+
+    private static (string Part, string? At, string? Replaces)? FactOf(CheckScope scope, Claim claim) =>
+        scope.IsDead(claim.Part) || scope.IsDead(claim.At) || scope.IsDead(claim.Replaces) ? null : (claim.Part.Id, claim.At?.Id, claim.Replaces?.Id);
 }

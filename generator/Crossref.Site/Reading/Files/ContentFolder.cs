@@ -10,27 +10,37 @@ namespace Crossref.Site.Reading.Files;
 internal sealed class ContentFolder
 {
     private readonly string _root;
+    private readonly Func<string, Stream> _open;
     private readonly SortedDictionary<string, long> _files = new(StringComparer.Ordinal);
 
-    private ContentFolder(string root) => _root = root;
+    private ContentFolder(string root, Func<string, Stream> open) => (_root, _open) = (root, open);
 
     /// <summary>Every file's path below the folder, with forward slashes, and its length in bytes.</summary>
     internal IReadOnlyDictionary<string, long> Files => _files;
 
     /// <summary>Whether there is such a folder.</summary>
-    internal bool Exists => Directory.Exists(_root);
+    internal bool Exists { get; private init; }
 
     /// <summary>Looks through a folder. Names that begin with a dot, and <c>inbox</c>, belong to the tool and are left out.</summary>
     internal static ContentFolder Open(string path, DiagnosticLog log)
     {
-        var root = new DirectoryInfo(path);
-        var folder = new ContentFolder((root.Exists ? root.ResolveLinkTarget(returnFinalTarget: true)?.FullName : null) ?? root.FullName);
-        if (folder.Exists) folder.Walk(new DirectoryInfo(folder._root), "", log);
+        var given = new DirectoryInfo(path);
+        var root = (given.Exists ? given.ResolveLinkTarget(returnFinalTarget: true)?.FullName : null) ?? given.FullName;
+        var folder = new ContentFolder(root, file => File.OpenRead(Path.Combine(root, file))) { Exists = Directory.Exists(root) };
+        if (folder.Exists) folder.Walk(new DirectoryInfo(root), "", log);
         else log.Add(FileCodes.Unreadable, new Place(".", 0, 0), "there is no content folder here", "name the folder that holds the records with --content");
         return folder;
     }
 
-    internal Stream OpenFile(string path) => File.OpenRead(Path.Combine(_root, path));
+    /// <summary>A folder that is not on a disk: files by their path below it.</summary>
+    internal static ContentFolder Of(IReadOnlyDictionary<string, byte[]> files)
+    {
+        var folder = new ContentFolder("", file => new MemoryStream(files[file], writable: false)) { Exists = true };
+        foreach (var (path, bytes) in files) folder._files[path] = bytes.Length;
+        return folder;
+    }
+
+    internal Stream OpenFile(string path) => _open(path);
 
     private void Walk(DirectoryInfo directory, string prefix, DiagnosticLog log)
     {

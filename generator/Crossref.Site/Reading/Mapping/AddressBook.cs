@@ -54,6 +54,7 @@ internal sealed class AddressBook
         var slashes = written.Id.Count(c => c == '/');
         var address = (slashes, family, assembly) switch
         {
+            _ when written.Id.Length == 0 => "",
             ( >= 2, _, _) => written.Id,
             (_, null, _) or (0, _, null) => "",
             (1, _, _) => $"{family}/{written.Id}",

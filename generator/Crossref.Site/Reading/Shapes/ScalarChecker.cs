@@ -21,7 +21,7 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
         ],
         StringComparer.Ordinal);
 
-    /// <summary>Whether any value was refused.</summary>
+    /// <summary>Whether any value was refused, or guessed.</summary>
     internal bool Refused { get; private set; }
 
     /// <summary>The value, or the word that was surely meant, or nothing.</summary>
@@ -76,9 +76,9 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
             return Refuse(value, ShapeCodes.ProvenWritten, $"nobody writes {name}: {value.Text}, it is reached", $"write {name}: ran with its count; enough of it proves");
         log.Add(ShapeCodes.UnknownWord, value.Place, $"'{Shown(value.Text)}' is not a word for '{name}'",
             Suggest.Hint(value.Text, shape.Words, $"write {shape.Expects}"));
-        if (Suggest.Surely(value.Text, shape.Words) is { } meant) return value with { Text = meant };
+        // A guess is good enough to read on with, not to draw conclusions from.
         Refused = true;
-        return new RefusedNode(value.Place);
+        return Suggest.Surely(value.Text, shape.Words) is { } meant ? value with { Text = meant } : new RefusedNode(value.Place);
     }
 
     private ScalarNode CheckOpenWord(ScalarNode value, ValueShape shape)
@@ -115,17 +115,15 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
     {
         if (!Scalars.TryNumber(value.Text, out var number) || number != decimal.Truncate(number))
         {
-            var grouped = value.Text.All(c => char.IsAsciiDigit(c) || c is ' ' or ',' or '\'' or '_');
-            var digits = string.Concat(value.Text.Where(char.IsAsciiDigit));
             return Refuse(value, ShapeCodes.BadNumber, $"'{Shown(value.Text)}' is not a whole number",
-                grouped && digits.Length is > 0 and < 10 ? $"write digits only: {name}: {digits}" : $"write digits only, such as {name}: 2");
+                Grouped().IsMatch(value.Text) ? $"write digits only: {name}: {string.Concat(value.Text.Where(char.IsAsciiDigit))}" : $"write digits only, such as {name}: 2");
         }
         return number >= shape.Least && number <= shape.Most ? value : OutOfRange(value, shape, name);
     }
 
     private RefusedNode OutOfRange(ScalarNode value, ValueShape shape, string name) =>
         Refuse(value, ShapeCodes.OutOfRange, $"'{name}' cannot be {Shown(value.Text)}",
-            string.Create(CultureInfo.InvariantCulture, $"write {shape.Least:0.##} or more{(shape.Most < 1_000 ? $", up to {shape.Most:0.##}" : "")}"));
+            string.Create(CultureInfo.InvariantCulture, $"write {shape.Least:0.##} or more, up to {shape.Most:0.##}"));
 
     private RefusedNode Refuse(ScalarNode value, DiagnosticCode code, string message, string hint)
     {
@@ -154,8 +152,11 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
         return false;
     }
 
-    [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^[a-z0-9]+(-[a-z0-9]+)*\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Id();
+
+    [GeneratedRegex(@"^[0-9]{1,3}([ ,'_][0-9]{3}){1,2}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Grouped();
 
     [GeneratedRegex(@"^[0-9]{4}(-[0-9]{2}){0,2}$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex YearFirst();

@@ -7,16 +7,12 @@ namespace Crossref.Site.Reading.Shapes;
 /// <summary>Reads the small forms of text that are neither quantities nor dates.</summary>
 internal static partial class Scalars
 {
-    // Keeps every later sum far from what a decimal can hold.
-    private const decimal Largest = 1_000_000_000m;
-
     /// <summary>A plain number such as <c>4</c> or <c>0.5</c>; no grouping, no exponent.</summary>
     internal static bool TryNumber(string text, out decimal number)
     {
         number = 0;
         return Plain().IsMatch(text) &&
-            decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number) &&
-            Math.Abs(number) <= Largest;
+            decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number);
     }
 
     /// <summary>A life such as <c>400000 cycles</c>, above zero.</summary>
@@ -24,7 +20,7 @@ internal static partial class Scalars
     {
         life = default;
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length != 2 || Words.Parse<CountUnit>(words[1]) is not { } unit || !TryNumber(words[0], out var number) || number <= 0) return false;
+        if (words.Length != 2 || Words.Parse<CountUnit>(words[1]) is not { } unit || !TryNumber(words[0], out var number) || number is <= 0 or > Values.Largest) return false;
         life = new Count(number, unit);
         return true;
     }
@@ -41,6 +37,6 @@ internal static partial class Scalars
         return true;
     }
 
-    [GeneratedRegex(@"^-?[0-9]{1,15}(\.[0-9]{1,12})?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^-?[0-9]{1,15}(\.[0-9]{1,12})?\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Plain();
 }

@@ -18,7 +18,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
     /// <summary>Whether something could not be read that the record should hold.</summary>
     internal bool Incomplete => _incomplete || _scalars.Refused;
 
-    /// <summary>Whether a whole list or map could not be read, so that nobody knows what was in it.</summary>
+    /// <summary>Whether an id, or a whole list or map, could not be read, so that nobody knows what was there.</summary>
     internal bool Lost { get; private set; }
 
     /// <summary>The map as far as it is sound.</summary>
@@ -37,6 +37,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         foreach (var key in shape.Keys.Where(k => k.Required && result[k.Name] is null))
         {
             _incomplete = true;
+            Lost |= key.Value.Kind == ValueKind.Id;
             log.Add(ShapeCodes.MissingKey, map.Place, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Says}");
         }
         Demands(result, shape);
@@ -60,14 +61,17 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     private Node Value(Node value, ValueShape shape, string name)
     {
-        if (value is RefusedNode)
-        {
-            _incomplete = true;
-            return value;
-        }
+        var read = value is RefusedNode ? value : Read(value, shape, name);
+        if (read is not RefusedNode) return read;
+        _incomplete = true;
+        Lost |= shape.Kind is ValueKind.Id or ValueKind.List or ValueKind.Map;
+        return read;
+    }
+
+    private Node Read(Node value, ValueShape shape, string name)
+    {
         if (value is ScalarNode { Text: var text } && string.IsNullOrWhiteSpace(text))
         {
-            _incomplete = true;
             log.Add(ShapeCodes.NoValue, value.Place, $"'{name}' has no value", $"write {shape.Expects}, or leave the key out");
             return new RefusedNode(value.Place);
         }
@@ -86,8 +90,9 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     private Node List(Node value, ValueShape shape, string name)
     {
-        // A single value can stand for one entry only where an entry may be written as one.
-        if (value is ScalarNode && shape.Item is { Kind: ValueKind.Map, Short: null }) return WrongForm(value, shape, name);
+        // A single value or a map can stand for one entry only where an entry may be written as one.
+        var isEntry = value is ScalarNode ? shape.Item is not { Kind: ValueKind.Map, Short: null } : value is ListNode || shape.Item!.Kind == ValueKind.Map;
+        if (!isEntry) return WrongForm(value, shape, name);
         if (value is ListNode list) return new ListNode(value.Place, [.. list.Items.Select(i => Value(i, shape.Item!, name))]);
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be a list, this is {value.Form}",
             value is ScalarNode s ? $"write {name}: [{Shown(s.Text)}]" : "begin each entry with a dash");
@@ -144,12 +149,11 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     private RefusedNode WrongForm(Node value, ValueShape shape, string name)
     {
-        _incomplete = true;
-        Lost = true;
         log.Add(ShapeCodes.WrongForm, value.Place, $"'{name}' must be {shape.Expects}, this is {value.Form}",
             shape.Kind switch
             {
-                ValueKind.List => $"begin each entry with a dash and write its keys: {string.Join(", ", shape.Item!.Map!.Names)}",
+                ValueKind.List when shape.Item!.Map is { } map => $"begin each entry with a dash and write its keys: {string.Join(", ", map.Names)}",
+                ValueKind.List => $"write each entry behind a dash: {shape.Item!.Expects}",
                 ValueKind.Map => $"write it with the keys {string.Join(", ", shape.Map!.Names)}",
                 ValueKind.Sizes => $"write each size by its name: {name}: {{bore: 12, outside: 28}}",
                 ValueKind.TextMap => $"write words and texts: {name}: {{flange: inboard}}",
@@ -167,10 +171,11 @@ internal sealed class ShapeChecker(DiagnosticLog log)
             var raised = demand.When is null || map[demand.When] is { } when && (demand.Is is null || when is ScalarNode { Text: var t } && t == demand.Is);
             var lifted = demand.Unless is not null && map[demand.Unless] is not null;
             if (!raised || lifted || Holds(demand.Kind, present.Count)) continue;
-            var keys = string.Join(" or ", demand.Keys);
-            if (!reported.Add(keys)) continue;
+            // A key that is missing already is not missing once more because something else asks for it too.
+            if (demand.Keys.Any(reported.Contains)) continue;
+            reported.UnionWith(demand.Keys);
             _incomplete = true;
-            Report(map, shape, demand, present, keys);
+            Report(map, shape, demand, present, string.Join(" or ", demand.Keys));
         }
     }
 

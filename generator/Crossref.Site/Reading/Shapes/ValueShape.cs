@@ -18,7 +18,7 @@ internal sealed record ValueShape(ValueKind Kind)
     /// <summary>Smallest number or quantity allowed.</summary>
     internal decimal Least { get; init; }
     /// <summary>Largest number allowed.</summary>
-    internal decimal Most { get; init; } = 1_000_000_000;
+    internal decimal Most { get; init; } = Values.Largest;
     /// <summary>The shape of a list's entries.</summary>
     internal ValueShape? Item { get; init; }
     /// <summary>The keys of a map.</summary>

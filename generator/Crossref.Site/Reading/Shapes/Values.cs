@@ -6,6 +6,9 @@ namespace Crossref.Site.Reading.Shapes;
 /// <summary>Short names for value shapes, so that the tables of keys read like the format itself.</summary>
 internal static class Values
 {
+    /// <summary>The largest number that may be written: far beyond any, and no later sum overflows.</summary>
+    internal const decimal Largest = 1_000_000_000;
+
     internal static ValueShape Text { get; } = new(ValueKind.Text);
     internal static ValueShape Id { get; } = new(ValueKind.Id);
     internal static ValueShape LocalAssembly { get; } = new(ValueKind.LocalAssembly);
@@ -31,7 +34,7 @@ internal static class Values
 
     internal static ValueShape Quantity(Dimension dimension, decimal least) => new(ValueKind.Quantity) { Dimension = dimension, Least = least };
 
-    internal static ValueShape Number(decimal least = 0, decimal most = 1_000_000_000) => new(ValueKind.Number) { Least = least, Most = most };
+    internal static ValueShape Number(decimal least = 0, decimal most = Largest) => new(ValueKind.Number) { Least = least, Most = most };
 
     internal static ValueShape Whole(decimal least) => new(ValueKind.Whole) { Least = least };
 

@@ -51,10 +51,10 @@ internal static class BrokenYaml
         return ("", "");
     }
 
-    // The last value that opens more brackets than its own line closes.
+    // The nearest value above, or else below, that opens more brackets than its own line closes.
     private static (int Line, int Column)? OpenBracket(string[] lines, int at)
     {
-        for (var l = at; l >= 1; l--)
+        foreach (var l in Enumerable.Range(1, at).Reverse().Concat(Enumerable.Range(at + 1, lines.Length - at)))
         {
             var line = lines[l - 1];
             var open = line.AsSpan().IndexOfAny('[', '{');
