@@ -28,8 +28,6 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
     internal Node Check(ScalarNode value, ValueShape shape, string name)
     {
         var text = value.Text;
-        if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\t')) || HasHalfPair(text))
-            return Refuse(value, FileCodes.ControlCharacter, $"'{name}' holds a control character", "remove it; a quoted value may hold one as \\x or \\u");
         return shape.Kind switch
         {
             ValueKind.Id => CheckId(value),
@@ -142,17 +140,6 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
 
     private static string DateHint(string text) =>
         YearFirst().IsMatch(text) ? "the calendar has no such day; years run from 1900 to 2199" : "write the year first: 2026-02-11, 2026-02 or 2026, or unknown";
-
-    private static bool HasHalfPair(string text)
-    {
-        for (var i = 0; i < text.Length; i++)
-        {
-            if (!char.IsSurrogate(text[i])) continue;
-            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1])) return true;
-            i++;
-        }
-        return false;
-    }
 
     [GeneratedRegex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Id();
