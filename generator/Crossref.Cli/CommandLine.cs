@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Crossref.Cli.Commands;
+using Crossref.Cli.Printing;
 
 namespace Crossref.Cli;
 
@@ -10,6 +11,7 @@ public static class CommandLine
     /// <returns>0 fine, 1 errors in the content, 2 could not run.</returns>
     public static int Run(string[] args, TextWriter output, TextWriter error)
     {
+        (output, error) = (new ScreenWriter(output), new ScreenWriter(error));
         var options = new CommonOptions();
         var root = new RootCommand(
             "Crossref keeps what your shop knows about parts: which one fits where, how surely, and who says so.\n" +

@@ -17,7 +17,7 @@ public sealed record DiagnosticCode(string Code, Severity Severity, string Title
 
     private static string OneLine(string text)
     {
-        var line = text.Length <= Longest ? text : text[..Longest] + "…";
-        return line.Any(char.IsControl) ? string.Concat(line.Select(c => char.IsControl(c) ? '?' : c)) : line;
+        var line = HiddenCharacters.Masked(text.Length <= Longest ? text : text[..Longest] + "…");
+        return line.Replace('\n', '?').Replace('\t', '?');
     }
 }

@@ -1,4 +1,5 @@
 using Crossref.Core.Checking;
+using Crossref.Core.Checking.Codes;
 using Crossref.Core.Records;
 
 namespace Crossref.Site.Reading;
@@ -12,4 +13,14 @@ internal sealed class DiagnosticLog
 
     internal void Add(DiagnosticCode code, Place place, string message, string hint) =>
         _found.Add(code.At(place, message, hint));
+
+    /// <summary>Reports the first hidden character of a text; false when it holds none.</summary>
+    internal bool AddHidden(string text, Place place, string hint)
+    {
+        var at = HiddenCharacters.IndexIn(text);
+        if (at < 0) return false;
+        var code = HiddenCharacters.IsControlAt(text, at) ? FileCodes.ControlCharacter : FileCodes.HiddenCharacter;
+        Add(code, place, HiddenCharacters.Name(text, at), hint);
+        return true;
+    }
 }

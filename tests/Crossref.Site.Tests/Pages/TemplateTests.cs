@@ -22,6 +22,35 @@ public sealed class TemplateTests
         Assert.StartsWith($"{problem.File}:{line}:", problem.Message, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("{{ page.about[0].text | object.eval_template }}")]
+    [InlineData("{{ object.eval '1 + 1' }}")]
+    public void A_template_cannot_run_text_as_a_template(string template)
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("note.html", template);
+        var problem = Assert.Throws<TemplateProblemException>(() => Render(folder).ToList());
+        Assert.Contains("eval", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_layout_cannot_lose_the_content_security_policy()
+    {
+        var shipped = File.ReadAllText(Path.Combine(Repository.Root, "site-template", "layout.html"));
+        var policy = shipped.Split('\n').Single(l => l.Contains("Content-Security-Policy", StringComparison.Ordinal)) + "\n";
+        var lost = shipped.Replace(policy, "", StringComparison.Ordinal);
+        foreach (var layout in new[] { lost, shipped.Replace("; img-src 'self' data:", "; img-src *", StringComparison.Ordinal), lost.Replace("</head>", policy + "</head>", StringComparison.Ordinal) })
+        {
+            using var folder = new TemporaryFolder();
+            folder.Write("layout.html", layout);
+            var problem = Assert.Throws<TemplateProblemException>(() => Render(folder).ToList());
+            Assert.StartsWith(Path.Combine(folder.Path, "layout.html") + ":1:1: every page must begin its head", problem.Message, StringComparison.Ordinal);
+        }
+        using var own = new TemporaryFolder();
+        own.Write("layout.html", shipped.Replace("<body", "<!-- our own --><body", StringComparison.Ordinal));
+        Assert.Contains("<!-- our own -->", Render(own).First().AsText(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_shop_replaces_the_shipped_files_one_by_one()
     {

@@ -174,4 +174,12 @@ public sealed class MappingTests : IDisposable
 
     [Fact]
     public void The_inbox_and_hidden_folders_are_left_out() => Assert.DoesNotContain("not-read", _library.Records.Keys);
+
+    [Fact]
+    public void Text_of_several_lines_becomes_one_so_that_no_part_of_it_passes_for_a_line_of_its_own()
+    {
+        _folder.Write("lines.yaml", "part: lines\nkind: other\nname: |\n  Bearing\n\n    brg-9 - documented\nnumbers: [\"OS-1\\t2\"]\nnote: two  spaces stay\n");
+        var part = ContentReader.Read(_folder.Path).Library!.Parts["lines"];
+        Assert.Equal(("Bearing brg-9 - documented", "OS-1 2", "two  spaces stay"), (part.Name, part.CurrentNumber, part.Note));
+    }
 }

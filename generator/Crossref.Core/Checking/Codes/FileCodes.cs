@@ -31,7 +31,11 @@ public static class FileCodes
     public static DiagnosticCode Unreadable { get; } = new("CR0007", Severity.Error, "Cannot be read",
         "What is in it is missing from every answer.");
 
+    /// <summary>A character that nobody sees, or that turns the direction of writing.</summary>
+    public static DiagnosticCode HiddenCharacter { get; } = new("CR0008", Severity.Error, "Hidden character",
+        "Copied text brings one along; with it two numbers that differ look alike, or a number reads backwards.");
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<DiagnosticCode> All { get; } =
-        [NoLibrary, SecondLibrary, NotUtf8, ControlCharacter, TooLarge, LinkOut, Unreadable];
+        [NoLibrary, SecondLibrary, NotUtf8, ControlCharacter, TooLarge, LinkOut, Unreadable, HiddenCharacter];
 }

@@ -37,6 +37,8 @@ internal sealed class EscapingContext : TemplateContext
     {
         var builtins = new BuiltinFunctions();
         builtins.SetValue("include", new IncludeAsMarkup(), true);
+        // With these a template could run text of a record as a template.
+        foreach (var name in (string[])["eval", "eval_template"]) ((ScriptObject)builtins["object"]!).Remove(name);
         return builtins;
     }
 }

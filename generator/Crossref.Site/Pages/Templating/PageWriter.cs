@@ -10,6 +10,11 @@ namespace Crossref.Site.Pages.Templating;
 internal sealed class PageWriter : ITemplateLoader
 {
     private const string Layout = "layout.html";
+
+    // What every page must say before it loads anything: nothing runs or loads but the site's own files.
+    private const string Policy =
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:\">";
+
     private readonly TemplateFolder _folder;
     private readonly EscapingContext _context;
     private readonly Template _layout;
@@ -29,7 +34,7 @@ internal sealed class PageWriter : ITemplateLoader
         _context.PushGlobal(globals);
         try
         {
-            return _layout.Render(_context);
+            return WithPolicy(_layout.Render(_context));
         }
         catch (ScriptRuntimeException problem)
         {
@@ -55,6 +60,14 @@ internal sealed class PageWriter : ITemplateLoader
 
     ValueTask<string?> ITemplateLoader.LoadAsync(TemplateContext context, SourceSpan callerSpan, string templatePath) =>
         new(((ITemplateLoader)this).Load(context, callerSpan, templatePath));
+
+    // A shop's own layout may have lost it.
+    private string WithPolicy(string page)
+    {
+        var at = page.IndexOf(Policy, StringComparison.Ordinal);
+        if (at >= 0 && page.AsSpan(0, at).IndexOf("<script", StringComparison.OrdinalIgnoreCase) < 0 && page.AsSpan(0, at).IndexOf("<link", StringComparison.OrdinalIgnoreCase) < 0) return page;
+        throw new TemplateProblemException(_folder.NameOf(Layout), 1, 1, $"every page must begin its head, before it loads anything, with {Policy}");
+    }
 
     private Template Parse(string name)
     {

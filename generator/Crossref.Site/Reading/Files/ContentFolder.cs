@@ -1,3 +1,4 @@
+using Crossref.Core.Checking;
 using Crossref.Core.Checking.Codes;
 using Crossref.Core.Records;
 
@@ -58,10 +59,18 @@ internal sealed class ContentFolder
         {
             var path = prefix + entry.Name;
             if (entry.Name.StartsWith('.') || prefix.Length == 0 && entry.Name.Equals("inbox", StringComparison.OrdinalIgnoreCase)) continue;
+            if (HasOddName(entry.Name, prefix, log)) continue;
             if (entry.LinkTarget is not null) RefuseIfOutside(entry, path, log);
             else if (entry is DirectoryInfo inner) Walk(inner, path + "/", log);
             else _files[path] = ((FileInfo)entry).Length;
         }
+    }
+
+    // In a name a tab or a line feed is as odd as any other control character.
+    private static bool HasOddName(string name, string prefix, DiagnosticLog log)
+    {
+        var controls = name.Replace('\n', '\r').Replace('\t', '\r');
+        return log.AddHidden(controls, new Place(prefix + HiddenCharacters.Masked(controls), 0, 0), "give this file or folder another name");
     }
 
     private void RefuseIfOutside(FileSystemInfo link, string path, DiagnosticLog log)

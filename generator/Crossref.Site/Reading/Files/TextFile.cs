@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Unicode;
+using Crossref.Core.Checking;
 using Crossref.Core.Checking.Codes;
 using Crossref.Core.Records;
 
@@ -10,6 +11,8 @@ internal static class TextFile
 {
     /// <summary>Bytes above which a file of records is refused.</summary>
     internal const long Largest = 1024 * 1024;
+
+    private const string HiddenHint = "delete it, with what stands around it, and type that anew; if there are many, the file is damaged or is not text";
 
     /// <summary>
     /// The text with plain line feeds and without a byte order mark; null when the file was refused, and then
@@ -47,18 +50,10 @@ internal static class TextFile
             log.Add(FileCodes.NotUtf8, EndOf(path, content[..ValidLength(content)]), "from here on this file is not UTF-8", "save it again as UTF-8");
             return null;
         }
-        var odd = guess.AsSpan().IndexOfAny(ControlCharacters);
-        if (odd >= 0)
-        {
-            log.Add(FileCodes.ControlCharacter, EndOf(path, guess[..odd]),
-                FormattableString.Invariant($"a control character (U+{(int)guess[odd]:X4})"), "remove it; if there are many, the file is damaged or is not text");
-            return null;
-        }
+        var hidden = HiddenCharacters.IndexIn(guess);
+        if (hidden >= 0 && log.AddHidden(guess, EndOf(path, guess[..hidden]), HiddenHint)) return null;
         return guess;
     }
-
-    private static readonly System.Buffers.SearchValues<char> ControlCharacters =
-        System.Buffers.SearchValues.Create([.. Enumerable.Range(0, 160).Select(c => (char)c).Where(c => char.IsControl(c) && c is not ('\t' or '\n' or '\u0085'))]);
 
     private static string Lines(string text) => text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
 

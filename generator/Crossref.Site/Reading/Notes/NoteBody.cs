@@ -71,6 +71,7 @@ internal sealed class NoteBody
 
     private void Look(MarkdownObject item)
     {
+        if (item is HtmlEntityInline or LinkInline or FencedCodeBlock && Hides(item)) return;
         switch (item)
         {
             // An opening and a closing mark in one line are one mistake.
@@ -90,6 +91,19 @@ internal sealed class NoteBody
                 Link(link.Url ?? "", PlaceOf(item));
                 break;
         }
+    }
+
+    // The file itself holds no hidden character, but an entity such as &#8238; may write one.
+    private bool Hides(MarkdownObject item)
+    {
+        var written = item switch
+        {
+            HtmlEntityInline entity => entity.Transcoded.ToString(),
+            LinkInline link => link.Url + link.Title,
+            FencedCodeBlock code => code.Info + code.Arguments,
+            _ => "",
+        };
+        return _log.AddHidden(written, PlaceOf(item), "remove it; a code between & and ; writes it");
     }
 
     private void Link(string url, Place place)

@@ -28,10 +28,9 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
     internal Node Check(ScalarNode value, ValueShape shape, string name)
     {
         var text = value.Text;
-        if (text.Any(c => char.IsControl(c) && c is not ('\n' or '\t')) || HasHalfPair(text))
-            return Refuse(value, FileCodes.ControlCharacter, $"'{name}' holds a control character", "remove it; a quoted value may hold one as \\x or \\u");
         return shape.Kind switch
         {
+            ValueKind.Text => value with { Text = OneLine(text) },
             ValueKind.Id => CheckId(value),
             ValueKind.Word => CheckWord(value, shape, name),
             ValueKind.OpenWord => CheckOpenWord(value, shape),
@@ -62,6 +61,10 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
         return value;
     }
 
+    /// <summary>A text as pages and screens show it. With a line feed in it, a name could pass for a line of its own.</summary>
+    internal static string OneLine(string text) =>
+        text.AsSpan().ContainsAny('\n', '\t') ? string.Join(' ', text.Split([' ', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries)) : text;
+
     /// <summary>A piece of somebody's text that is fit for a message: one line, not too long.</summary>
     internal static string Shown(string text)
     {
@@ -86,7 +89,7 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
         if (!shape.Words.Contains(value.Text, StringComparer.Ordinal))
             log.Add(ShapeCodes.UnknownCaution, value.Place, $"there is no advice for '{Shown(value.Text)}'",
                 Suggest.Hint(value.Text, shape.Words, $"known are {string.Join(", ", shape.Words)}"));
-        return value;
+        return value with { Text = OneLine(value.Text) };
     }
 
     private Node CheckQuantity(ScalarNode value, ValueShape shape, string name)

@@ -142,7 +142,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
         {
             var value = check(entry, entry.Value);
             if (value is MapNode { Entries: [var renamed] }) entries.Add(renamed);
-            else if (value is not null) entries.Add(entry with { Value = value });
+            else if (value is not null) entries.Add(entry with { Key = ScalarChecker.OneLine(entry.Key), Value = value });
         }
         return new MapNode(map.Place, entries);
     }

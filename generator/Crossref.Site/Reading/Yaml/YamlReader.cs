@@ -74,6 +74,7 @@ internal sealed class YamlReader
         Refuse(start, place);
         return start switch
         {
+            Scalar scalar when _log.AddHidden(scalar.Value, place, "remove it; text in double quotes may hold one behind a \\") => new RefusedNode(place),
             Scalar scalar => new ScalarNode(place, scalar.Value),
             SequenceStart => List(place, level),
             MappingStart => Map(place, level),
