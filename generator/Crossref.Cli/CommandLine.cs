@@ -23,6 +23,7 @@ public static class CommandLine
             FitsCommand.Create(options),
             WhereCommand.Create(options),
             FindCommand.Create(options),
+            SchemaCommand.Create(options),
         };
         options.AddTo(root);
         var parsed = root.Parse(args);

@@ -1,8 +1,11 @@
 namespace Crossref.Core.Quantities;
 
 /// <summary>The units that may be written, the dimension's own unit first. An inch is 25.4 mm exactly (ISO 80000-3, from memory).</summary>
-internal static class UnitTable
+public static class UnitTable
 {
+    /// <summary>The signs of the units that may be written for a dimension; none for a plain number.</summary>
+    public static IEnumerable<string> Symbols(Dimension dimension) => Of(dimension).Select(u => u.Symbol).Where(s => s.Length > 0);
+
     internal static IReadOnlyList<MeasureUnit> Of(Dimension dimension) => dimension switch
     {
         Dimension.Length => [new("mm", 1), new("cm", 10), new("m", 1000), new("in", 25.4m), new("um", 0.001m), new("µm", 0.001m)],

@@ -29,7 +29,7 @@ public sealed class SiteWriter(string folder)
         }
         catch (Exception e) when (e is UnauthorizedAccessException or IOException && e is not SiteFolderException)
         {
-            throw new SiteFolderException($"The site could not be written to {_folder}: {e.Message}", "Choose a folder you may write to with --out, or free some space.", e);
+            throw new SiteFolderException($"{_folder} could not be written: {e.Message}", "Choose a folder you may write to with --out, or free some space.", e);
         }
     }
 
@@ -123,6 +123,6 @@ public sealed class SiteWriter(string folder)
         Path.GetFullPath(FullPath(path)).StartsWith(_folder + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private SiteFolderException Foreign(string file) => new(
-        $"{_folder} holds files that are not part of a site, such as {Path.GetRelativePath(_folder, file)}. Nothing was written.",
+        $"{_folder} holds files that Crossref did not write, such as {Path.GetRelativePath(_folder, file)}. Nothing was written.",
         "Choose an empty or a new folder with --out.");
 }

@@ -11,15 +11,16 @@ namespace Crossref.Site.Reading.Shapes;
 /// <summary>Checks single values. A value that cannot be read is reported and refused.</summary>
 internal sealed partial class ScalarChecker(DiagnosticLog log)
 {
-    private const int LongestId = 40;
+    /// <summary>The most characters an id may have.</summary>
+    internal const int LongestId = 40;
     private const int LongestShown = 60;
 
-    private static readonly HashSet<string> Devices = new(
+    /// <summary>Names of devices on Windows, which no file there may have.</summary>
+    internal static readonly IReadOnlyList<string> DeviceNames =
         [
             "con", "prn", "aux", "nul",
             .. Enumerable.Range(1, 9).SelectMany(n => new[] { FormattableString.Invariant($"com{n}"), FormattableString.Invariant($"lpt{n}") }),
-        ],
-        StringComparer.Ordinal);
+        ];
 
     /// <summary>Whether any value was refused, or guessed.</summary>
     internal bool Refused { get; private set; }
@@ -52,7 +53,7 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
     internal Node CheckId(ScalarNode value)
     {
         var id = value.Text;
-        if (Devices.Contains(id))
+        if (DeviceNames.Contains(id, StringComparer.Ordinal))
             log.Add(ShapeCodes.DeviceName, value.Place, $"'{id}' is the name of a device on Windows", $"choose another id, such as {id}-1");
         else if (id.Length > LongestId)
             log.Add(ShapeCodes.BadId, value.Place, $"'{Shown(id)}' has {id.Length} characters", $"an id has at most {LongestId}");
@@ -143,17 +144,6 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
 
     private static string DateHint(string text) =>
         YearFirst().IsMatch(text) ? "the calendar has no such day; years run from 1900 to 2199" : "write the year first: 2026-02-11, 2026-02 or 2026, or unknown";
-
-    private static bool HasHalfPair(string text)
-    {
-        for (var i = 0; i < text.Length; i++)
-        {
-            if (!char.IsSurrogate(text[i])) continue;
-            if (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[i + 1])) return true;
-            i++;
-        }
-        return false;
-    }
 
     [GeneratedRegex(@"^[a-z0-9]+(-[a-z0-9]+)*\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Id();

@@ -109,9 +109,12 @@ internal sealed class ShapeChecker(DiagnosticLog log)
             if (Suggest.Surely(entry.Key, names) is not { } meant) return null;
             attribute = SizeName.Find(meant)!;
         }
-        var shape = attribute.Measures is { } dimension ? Values.Quantity(dimension, LeastOf(dimension)) : Values.Text;
-        return new MapNode(value.Place, [new MapEntry(attribute.Name, entry.Place, Value(value, shape, attribute.Name))]);
+        return new MapNode(value.Place, [new MapEntry(attribute.Name, entry.Place, Value(value, SizeShape(attribute), attribute.Name))]);
     }
+
+    /// <summary>What the value of a size may be.</summary>
+    internal static ValueShape SizeShape(SizeName size) =>
+        size.Measures is { } dimension ? Values.Quantity(dimension, LeastOf(dimension)) : Values.Text;
 
     // A helix or a temperature may be below zero, a length or a voltage may not.
     private static decimal LeastOf(Core.Quantities.Dimension dimension) =>

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using Crossref.Cli.Printing;
+using Crossref.Site.Schemas;
+using Crossref.Site.Writing;
+
+namespace Crossref.Cli.Commands;
+
+/// <summary><c>crossref schema</c>: JSON Schemas of the records, for editors.</summary>
+internal static class SchemaCommand
+{
+    internal static Command Create(CommonOptions options)
+    {
+        var folder = new Option<string>("--out") { Description = "The folder for the schemas", HelpName = "DIR", DefaultValueFactory = _ => "schemas" };
+        var command = new Command("schema", "Write a JSON Schema for each kind of record, so that an editor completes keys and marks mistakes.") { folder };
+        command.SetAction(parsed =>
+        {
+            var output = parsed.InvocationConfiguration.Output;
+            if (options.Json(parsed))
+            {
+                JsonPrinter.Print(RecordSchemas.Any(), output);
+                return ExitCode.Fine;
+            }
+            try
+            {
+                var changes = new SiteWriter(parsed.GetValue(folder)!).Write(RecordSchemas.Files());
+                output.WriteLine($"{changes.Files} schemas are in {Path.GetFullPath(parsed.GetValue(folder)!)}.");
+                output.WriteLine("Point your editor at record.schema.json for the YAML files of your content folder.");
+                return ExitCode.Fine;
+            }
+            catch (SiteFolderException e)
+            {
+                throw new CannotRunException(e.Message, e.Hint);
+            }
+        });
+        return command;
+    }
+}
