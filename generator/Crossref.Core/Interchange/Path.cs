@@ -47,7 +47,15 @@ internal sealed record Path
     };
 
     /// <summary>The steps, the position's own first.</summary>
-    internal IReadOnlyList<PathStep> Steps => Before is null ? [Step] : [.. Before.Steps, Step];
+    internal IReadOnlyList<PathStep> Steps
+    {
+        get
+        {
+            var steps = new PathStep[Length];
+            for (var path = this; path is not null; path = path.Before) steps[path.Length - 1] = path.Step;
+            return steps;
+        }
+    }
 
     /// <summary>
     /// Below zero when this path counts before the other: an answer before a lead, then the stronger weakest step, then
@@ -74,14 +82,7 @@ internal sealed record Path
     {
         for (var i = 0; i < Parts.Count; i++)
             if (string.CompareOrdinal(Parts[i], other.Parts[i]) is var order and not 0) return order;
-        return CompareKinds(this, other);
-    }
-
-    private static int CompareKinds(Path? left, Path? right)
-    {
-        if (left is null || right is null) return 0;
-        var before = CompareKinds(left.Before, right.Before);
-        return before != 0 ? before : left.Step.Kind.CompareTo(right.Step.Kind);
+        return Steps.Zip(other.Steps, (one, two) => one.Kind.CompareTo(two.Kind)).FirstOrDefault(order => order != 0);
     }
 
     private static bool Within<T>(IReadOnlyList<T> some, IReadOnlyList<T> all) => some.All(all.Contains);

@@ -42,8 +42,9 @@ public sealed class Wording(Library library)
         var clauses = new List<string>();
         for (var step = path; step is not null; step = step.Before) clauses.Add(Clause(step));
         var lead = path.Substitutions > 1 ? $"Only a lead, {path.Substitutions} substitutions away: " : path.IsLead ? "Only a lead: " : "";
-        var text = lead + string.Join("; ", clauses) + ".";
-        return lead.Length > 0 ? text : Capital(text);
+        // Other clauses begin with a number, which stays as it is moulded.
+        if (lead.Length == 0 && path.Step.Kind == StepKind.Superseded) clauses[0] = Capital(clauses[0]);
+        return lead + string.Join("; ", clauses) + ".";
     }
 
     /// <summary>One statement, as a clause: what it rests on, who says so, when and where it can be read.</summary>
