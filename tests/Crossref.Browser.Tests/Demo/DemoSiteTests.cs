@@ -80,7 +80,7 @@ public abstract class DemoSiteTests(IBrowser browser, DemoSite site) : IClassFix
     [Fact]
     public async Task Filters_live_in_the_address()
     {
-        var tab = await OpenAsync("index.html#q=bearing&type=position");
+        var tab = await OpenAsync("index.html", "#q=bearing&type=position");
         const string types = "[...new Set([...document.querySelectorAll('.lookup-hit')].map((hit) => hit.dataset.type))].join()";
         await tab.UntilAsync($"{types} === 'position' && document.querySelector('select[name=type]').value === 'position'");
         await tab.AskAsync<object>("void document.querySelector('select[name=type]').focus()");
@@ -92,47 +92,50 @@ public abstract class DemoSiteTests(IBrowser browser, DemoSite site) : IClassFix
     }
 
     [Fact]
-    public async Task Every_page_opens_without_the_network_and_without_a_complaint()
-    {
-        var tab = await browser.NewTabAsync();
-        foreach (var page in site.Pages)
-        {
-            await tab.OpenAsync(site.Address(page));
-            Assert.True(await tab.AskAsync<int>("document.querySelectorAll('h1').length") == 1, page);
-        }
-
-        tab.WasQuiet();
-        Assert.All(site.Pages, page => Assert.Contains(site.Address(page), tab.Watch.Files));
-    }
+    public Task Every_page_opens_without_the_network_and_without_a_complaint() => VisitAsync(site.Pages, tabs: 3, async (tab, page) =>
+        Assert.True(await tab.AskAsync<int>("document.querySelectorAll('h1').length") == 1, page));
 
     [Fact]
-    public async Task Pages_never_scroll_sideways()
+    public Task Pages_never_scroll_sideways() => VisitAsync(site.PageKinds, tabs: 1, async (tab, page) =>
     {
-        var tab = await browser.NewTabAsync();
-        var tooWide = new List<string>();
-        foreach (var page in site.PageKinds)
+        foreach (var width in (int[])[360, 1024, 1920])
         {
-            await tab.OpenAsync(site.Address(page));
-            foreach (var width in (int[])[360, 1024, 1920])
-            {
-                await tab.ResizeAsync(width);
-                await tab.UntilAsync("innerWidth === it", width);
-                if (await ScrollsSidewaysAsync(tab)) tooWide.Add($"{page} at {width}");
-            }
+            await tab.ResizeAsync(width);
+            await tab.UntilAsync("innerWidth === it", width);
+            Assert.False(await ScrollsSidewaysAsync(tab), $"{page} at {width}");
         }
+    });
 
-        Assert.Empty(tooWide);
+    [Fact]
+    public async Task A_page_that_is_too_wide_is_noticed()
+    {
+        var tab = await OpenAsync("index.html");
+        Assert.False(await ScrollsSidewaysAsync(tab));
         await tab.AskAsync<object>("void (document.querySelector('h1').style.width = '3000px')");
-        Assert.True(await ScrollsSidewaysAsync(tab), "a page that is too wide must be noticed");
+        Assert.True(await ScrollsSidewaysAsync(tab));
     }
 
     private static Task<bool> ScrollsSidewaysAsync(ITab tab) =>
         tab.AskAsync<bool>("document.documentElement.scrollWidth > document.documentElement.clientWidth");
 
-    private async Task<ITab> OpenAsync(string page)
+    // A browser waits more than it works, so a few tabs share the pages. Only the foremost one is laid out without delay.
+    private Task VisitAsync(IEnumerable<string> pages, int tabs, Func<ITab, string, Task> look) => Task.WhenAll(
+        pages.Index().GroupBy(page => page.Index % tabs, page => page.Item).Select(async share =>
+        {
+            var tab = await browser.NewTabAsync();
+            foreach (var page in share)
+            {
+                await tab.OpenAsync(site.Address(page));
+                await look(tab, page);
+            }
+
+            tab.WasQuiet();
+        }));
+
+    private async Task<ITab> OpenAsync(string page, string fragment = "")
     {
         var tab = await browser.NewTabAsync();
-        await tab.OpenAsync(site.Address(page));
+        await tab.OpenAsync(site.Address(page) + fragment);
         return tab;
     }
 

