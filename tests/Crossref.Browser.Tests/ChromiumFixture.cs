@@ -1,3 +1,4 @@
+using Crossref.Browser.Tests.Tabs;
 using Microsoft.Playwright;
 
 namespace Crossref.Browser.Tests;
@@ -6,12 +7,12 @@ namespace Crossref.Browser.Tests;
 /// One Chromium for all browser tests: the one CHROMIUM_PATH names, else /usr/bin/chromium. Join it with
 /// <c>[Collection(ChromiumFixture.Collection)]</c> and a constructor parameter.
 /// </summary>
-public sealed class ChromiumFixture : IAsyncLifetime
+public sealed class ChromiumFixture : IAsyncLifetime, Tabs.IBrowser
 {
     public const string Collection = "Chromium";
 
     private IPlaywright? _playwright;
-    private IBrowser? _browser;
+    private Microsoft.Playwright.IBrowser? _browser;
 
     public async Task InitializeAsync()
     {
@@ -40,4 +41,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
         var context = await _browser!.NewContextAsync(options);
         return await context.NewPageAsync();
     }
+
+    /// <summary>Such a page for scenarios that every browser runs.</summary>
+    public async Task<ITab> NewTabAsync() => new ChromiumTab(await NewPageAsync());
 }

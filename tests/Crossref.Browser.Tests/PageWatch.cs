@@ -12,15 +12,20 @@ public sealed class PageWatch
     private readonly ConcurrentQueue<string> _complaints = new();
     private readonly ConcurrentQueue<string> _files = new();
 
+    /// <summary>For a tab that notes by itself.</summary>
+    public PageWatch()
+    {
+    }
+
     public PageWatch(IPage page)
     {
-        page.Request += (_, request) => (IsLocal(request.Url) ? _files : _networkRequests).Enqueue(request.Url);
-        page.PageError += (_, error) => _complaints.Enqueue(error);
+        page.Request += (_, request) => NoteRequest(request.Url);
+        page.PageError += (_, error) => NoteComplaint(error);
         page.Console += (_, message) =>
         {
             if (message.Type is "error" or "warning")
             {
-                _complaints.Enqueue(message.Text);
+                NoteComplaint(message.Text);
             }
         };
     }
@@ -33,6 +38,10 @@ public sealed class PageWatch
 
     /// <summary>Errors and warnings of the console, and exceptions nobody caught.</summary>
     public IReadOnlyCollection<string> Complaints => _complaints;
+
+    public void NoteRequest(string url) => (IsLocal(url) ? _files : _networkRequests).Enqueue(url);
+
+    public void NoteComplaint(string text) => _complaints.Enqueue(text);
 
     private static bool IsLocal(string url) =>
         LocalSchemes.Any(scheme => url.StartsWith(scheme, StringComparison.Ordinal));

@@ -23,6 +23,9 @@ public sealed class DemoSite : IDisposable
     public IEnumerable<string> Pages => Directory.EnumerateFiles(_folder, "*.html", SearchOption.AllDirectories)
         .Select(f => Path.GetRelativePath(_folder, f).Replace('\\', '/')).Order(StringComparer.Ordinal);
 
+    /// <summary>One page of every folder and every page of the top.</summary>
+    public IEnumerable<string> PageKinds => Pages.GroupBy(page => page.Contains('/') ? Path.GetDirectoryName(page) : page).Select(kind => kind.First());
+
     /// <summary>The address of a page.</summary>
     public string Address(string page) => new Uri(Path.Combine(_folder, page)).AbsoluteUri;
 

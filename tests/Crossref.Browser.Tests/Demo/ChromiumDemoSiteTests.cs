@@ -1,0 +1,4 @@
+namespace Crossref.Browser.Tests.Demo;
+
+[Collection(ChromiumFixture.Collection)]
+public sealed class ChromiumDemoSiteTests(ChromiumFixture chromium, DemoSite site) : DemoSiteTests(chromium, site);

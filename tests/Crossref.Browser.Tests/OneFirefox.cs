@@ -1,0 +1,4 @@
+namespace Crossref.Browser.Tests;
+
+[CollectionDefinition(FirefoxFixture.Collection)]
+public sealed class OneFirefox : ICollectionFixture<FirefoxFixture>;
