@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Crossref.Core.Lookup;
 using Crossref.Core.Tests.Lookup.AtSize;
 using Microsoft.Playwright;
@@ -40,7 +41,7 @@ public sealed class LookupAtSizeTests(ChromiumFixture chromium, LargeSite large)
             await page.GotoAsync(large.Site.Page);
             await page.Locator("input").FocusAsync();
             await page.Keyboard.TypeAsync(part.Numbers[0].Text + "\n");
-            await page.WaitForURLAsync("**/" + part.Page);
+            await Expect(page).ToHaveURLAsync(new Regex(Regex.Escape("/" + part.Page) + "$"));
         }
     }
 
