@@ -155,7 +155,7 @@ public sealed class LookupBoxTests(ChromiumFixture chromium) : IDisposable
         var watch = new PageWatch(page);
         await page.GotoAsync(site.Page);
         await Expect(page.Locator("select[name=kind]")).ToBeVisibleAsync();
-        await page.WaitForFunctionAsync("() => document.querySelectorAll('script').length === 3");
+        await page.WaitForFunctionAsync("() => document.querySelectorAll('script').length === 4");
         for (var i = 0; i < 100 && !site.Files.All(file => watch.Files.Contains(site.Address(file.Path))); i++)
         {
             await Task.Delay(50);
