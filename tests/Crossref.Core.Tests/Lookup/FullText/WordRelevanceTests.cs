@@ -20,13 +20,14 @@ public sealed class WordRelevanceTests(LargeLibraryFixture large, ITestOutputHel
         foreach (var text in Queries())
         {
             string[] theirs = [.. other.Find(TextFold.Words(text), Top).Select(entry => $"{entry.Type} {entry.Id}")];
-            string[] ours = [.. large.Reader.Find(new LookupQuery(text) { Limit = 50_000 }).Select(hit => $"{hit.Type} {hit.Id}")];
+            var ours = Ours(text, 50);
             Assert.NotEmpty(theirs);
             queries++;
-            missing += theirs.Except(ours).Count();
+            // Only what the first fifty lack is looked for among all.
+            missing += theirs.Except(ours).Any() ? theirs.Except(Ours(text, 50_000)).Count() : 0;
             overlap += Share(theirs, ours.Take(Top));
             firsts += Share(theirs.Take(1), ours.Take(Top));
-            within50 += Share(theirs, ours.Take(50));
+            within50 += Share(theirs, ours);
             chance += Share(theirs, before.Take(Top));
             before = ours;
         }
@@ -35,13 +36,18 @@ public sealed class WordRelevanceTests(LargeLibraryFixture large, ITestOutputHel
             CultureInfo.InvariantCulture,
             $"{queries} queries: overlap@10 {overlap / queries:0.000}, their first within our 10 {firsts / queries:0.000}, their 10 within our 50 {within50 / queries:0.000}, not found {missing}, of another query's 10 {chance / queries:0.000}"));
 
+        // Nothing of theirs may be unknown to us. In the order they differ on purpose: we take a last word for the beginning
+        // of one, and whole numbers for scores leave ties. Measured: 0.72, 0.83, 0.87; the floors are a twentieth lower.
         Assert.Equal(0, missing);
-        Assert.InRange(overlap / queries, 0.5, 1);
-        Assert.InRange(firsts / queries, 0.8, 1);
-        Assert.InRange(within50 / queries, 0.7, 1);
+        Assert.InRange(overlap / queries, 0.67, 1);
+        Assert.InRange(firsts / queries, 0.78, 1);
+        Assert.InRange(within50 / queries, 0.82, 1);
         // The measure tells an answer from an answer to something else.
         Assert.InRange(chance / queries, 0, 0.1);
     }
+
+    private string[] Ours(string text, int limit) =>
+        [.. large.Reader.Find(new LookupQuery(text) { Limit = limit }).Select(hit => $"{hit.Type} {hit.Id}")];
 
     private IEnumerable<string> Queries() => LargeQueries.Of(large.Entries, 1200, 61)
         .Where(asked => Sorts.Contains(asked.Sort) && !asked.Query.Text.Any(char.IsAsciiDigit))
