@@ -1,6 +1,7 @@
-// The lookup box of a page: <form class="lookup" data-root="../"> with <input type="search">, <p role="status">
+// The lookup box of a page: <form class="lookup" data-root="../" data-library="…"> with <input type="search">, <p role="status">
 // and <ol>. The form is hidden until this script runs. "/" goes to the box, arrows walk the results, Enter opens
-// a number typed whole or goes to the first result, Escape goes back and clears. The query lives in the URL's
+// a number typed whole or goes to the first result, Escape goes back and clears. An empty box offers the pages viewed
+// last (lookup-recent.js). The query lives in the URL's
 // fragment (#q=…), so that going back finds it again.
 (() => {
   "use strict";
@@ -45,21 +46,41 @@
       this.more.hidden = true;
       this.more.addEventListener("click", () => this.askMore());
       this.list.after(this.more);
+      this.recent = new window.crossrefLookup.Recent(form.dataset.library || "", this.root);
+      this.recent.noteThisPage();
+      this.recent.forget.addEventListener("click", () => this.input.focus());
+      this.list.before(this.recent.box);
+      this.list.addEventListener("click", (event) => {
+        const link = event.target.closest("a");
+        if (link) this.recent.note(link.href, link.textContent);
+      });
+      this.input.addEventListener("focus", () => this.offerRecent());
+      window.addEventListener("pageshow", () => this.offerRecent()); // also when a page comes back as it was left
       this.input.addEventListener("input", () => this.askAnew());
       form.addEventListener("submit", (event) => this.enter(event));
       form.addEventListener("keydown", (event) => this.key(event));
       window.addEventListener("hashchange", () => this.readFragment());
       form.hidden = false;
+      this.offerRecent();
       this.readFragment();
       if (form.dataset.preload !== "off") this.whenIdle(() => this.preload());
     }
 
-    get links() { return [...this.list.querySelectorAll("a")]; }
+    get links() { return this.recent.links.length > 0 ? this.recent.links : [...this.list.querySelectorAll("a")]; }
 
     get query() {
       const query = { text: this.input.value, limit: this.limit };
       for (const select of this.form.querySelectorAll("select")) if (select.value) query[select.name] = select.value;
       return query;
+    }
+
+    isAsking(query) {
+      return query.text.trim() !== "" || Object.keys(FILTERS).some((name) => query[name]);
+    }
+
+    offerRecent() {
+      if (this.isAsking(this.query)) this.recent.hide();
+      else this.recent.show();
     }
 
     focus() {
@@ -99,6 +120,7 @@
     // Answers the newest query; while one is being answered, those typed meanwhile are skipped but the last.
     async ask() {
       this.asked = this.query;
+      this.offerRecent();
       if (this.busy) return;
       this.busy = true;
       while (this.asked) {
@@ -130,8 +152,7 @@
 
     // The lines stand as soon as the hits are known and fill as their records arrive.
     show(reader, query, matches) {
-      const isAsking = query.text.trim() !== "" || Object.keys(FILTERS).some((name) => query[name]);
-      this.status.textContent = !isAsking ? ""
+      this.status.textContent = !this.isAsking(query) ? ""
         : matches.length === 0 ? `Nothing found for ${query.text.trim() || "this filter"}.`
           : matches.length >= query.limit ? `The ${query.limit} best hits.`
             : matches.length === 1 ? "1 hit." : `${matches.length} hits.`;
@@ -171,7 +192,9 @@
       const [first, second] = matches;
       if (!first) return;
       if (window.crossrefLookup.isExact(first) && !(second && second.score === first.score)) {
-        window.location.assign(this.root + (await reader.row(first)).page);
+        const { page, title } = await reader.row(first);
+        this.recent.note(this.root + page, title);
+        window.location.assign(this.root + page);
         return;
       }
       await this.filled;
@@ -200,11 +223,13 @@
         if (at >= 0 || event.key === "ArrowDown") this.goTo(steps[event.key]);
       } else if (event.key === "Escape") {
         event.preventDefault();
-        if (at < 0) {
+        const isEmpty = this.input.value === "";
+        if (at < 0 && !isEmpty) {
           this.input.value = "";
           this.askAnew();
         }
         this.input.focus();
+        if (at < 0 && isEmpty) this.recent.hide();
       } else if (at >= 0 && event.key.length === 1 && event.key !== " ") {
         this.focus(); // typing or scanning on a result begins a new query
       }

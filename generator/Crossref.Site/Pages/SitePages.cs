@@ -68,6 +68,7 @@ public static class SitePages
             Reference = sheet.Reference ?? sheet.Title,
             Root = links.Root,
             Library = desk.Library.Card.Title,
+            LibraryId = desk.Library.Card.Id,
             Date = desk.Options.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
             Crumbs = sheet.Crumbs,
             Menu = Menu.Main(links),

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Crossref.Browser.Tests.Tabs;
 using Crossref.Core.Lookup;
 using Crossref.Core.Tests.Lookup;
@@ -22,26 +21,18 @@ public abstract class LookupParityTests(IBrowser browser)
         await tab.OpenAsync(site.Page);
 
         var queries = Queries(library);
-        var read = await tab.AskAsync<JsonElement>(
+        Assert.True(await tab.AskAsync<bool>(
             """
-            (async ([queries, wholeLoad]) => {
+            (() => {
               window.loaded = []; // scripts from files: not every browser tells of them by itself
               new MutationObserver((changes) => loaded.push(...changes.flatMap(({ addedNodes }) => [...addedNodes].map(({ src }) => src))))
                 .observe(document, { childList: true, subtree: true });
-              const reader = await crossrefLookup.open("../");
-              if (wholeLoad) await reader.loadAll();
-              const found = [];
-              for (const query of queries) found.push(await reader.find(query));
-              return found;
-            })(it)
-            """,
-            new object[] { queries.Select(AsScriptQuery).ToArray(), wholeLoad });
-
+              return true;
+            })()
+            """));
         var reader = new LookupReader(site.Files.Text);
-        var expected = queries.Select(query => reader.Find(query).Select(hit => Line(query, hit)).ToList()).ToList();
-        var actual = read.EnumerateArray()
-            .Select((hits, i) => hits.EnumerateArray().Select(hit => Line(queries[i], hit)).ToList()).ToList();
-        Assert.Equal(expected, actual);
+        var expected = ReaderPair.Answers(reader, queries);
+        Assert.Equal(expected, await ReaderPair.ScriptAnswersAsync(tab, queries, wholeLoad));
 
         Assert.True(expected.Count(hits => hits.Count > 0) > 300, "the queries must find something");
         Assert.Equal(Enumerable.Range(0, 10), queries.SelectMany(reader.Find).Select(hit => LookupTier.Of(hit.Score)).Distinct().Order());
@@ -90,35 +81,4 @@ public abstract class LookupParityTests(IBrowser browser)
             }),
         ];
     }
-
-    private static object AsScriptQuery(LookupQuery query) => new
-    {
-        text = query.Text,
-        limit = query.Limit,
-        type = query.Type,
-        kind = query.Kind,
-        family = query.Family,
-        standing = query.Standing,
-    };
-
-    private static string Line(LookupQuery query, LookupHit hit) => Line(
-        query, hit.Type, hit.Id, hit.Title, hit.Why, $"{hit.Score}", hit.Page, hit.Detail, hit.Kind, string.Join('+', hit.Families), hit.Standing);
-
-    private static string Line(LookupQuery query, JsonElement hit) => Line(
-        query,
-        Text(hit, "type"),
-        Text(hit, "id"),
-        Text(hit, "title"),
-        Text(hit, "why"),
-        Text(hit, "score"),
-        Text(hit, "page"),
-        Text(hit, "detail"),
-        Text(hit, "kind"),
-        string.Join('+', hit.GetProperty("families").EnumerateArray().Select(family => family.GetString())),
-        Text(hit, "standing"));
-
-    private static string? Text(JsonElement hit, string name) =>
-        hit.GetProperty(name) is { ValueKind: not JsonValueKind.Null } value ? value.ToString() : null;
-
-    private static string Line(LookupQuery query, params string?[] fields) => $"{query.Text} > {string.Join(" | ", fields)}";
 }

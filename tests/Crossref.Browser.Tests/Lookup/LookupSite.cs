@@ -6,7 +6,7 @@ namespace Crossref.Browser.Tests.Lookup;
 /// <summary>A site of one lookup page, one folder deep, in a folder that goes away with it.</summary>
 public sealed class LookupSite : IDisposable
 {
-    private static readonly string[] Scripts = ["lookup-shards.js", "lookup.js", "lookup-box.js"];
+    private static readonly string[] Scripts = ["lookup-shards.js", "lookup.js", "lookup-recent.js", "lookup-box.js"];
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("crossref-lookup-");
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
@@ -77,7 +78,7 @@ public sealed class PageLookTests(ChromiumFixture chromium, RenderedSite site) :
         await page.Keyboard.TypeAsync("or2");
         await page.Locator(".lookup-hit a").First.WaitForAsync();
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync(url => url.EndsWith("/parts/brg-b.html", StringComparison.Ordinal));
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex(@"/parts/brg-b\.html$"));
         await page.Context.CloseAsync();
     }
 

@@ -15,6 +15,8 @@ public sealed record Frame
     public required string Root { get; init; }
     /// <summary>The library's title.</summary>
     public required string Library { get; init; }
+    /// <summary>The library's id, which keeps what browsers store for it apart from other libraries.</summary>
+    public required string LibraryId { get; init; }
     /// <summary>The day the pages speak of.</summary>
     public required string Date { get; init; }
     /// <summary>The way to this page from the first one.</summary>
