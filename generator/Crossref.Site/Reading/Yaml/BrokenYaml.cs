@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using Crossref.Core.Checking;
 using Crossref.Core.Checking.Codes;
 
 namespace Crossref.Site.Reading.Yaml;
 
 /// <summary>Looks at the lines around the place where a document stopped making sense and says what is probably wrong.</summary>
-internal static class BrokenYaml
+internal static partial class BrokenYaml
 {
     /// <summary>What to report for a document that broke off at a line and column (from 1).</summary>
     internal static (DiagnosticCode Code, string Message, string Hint, int Line, int Column) Explain(string text, int line, int column)
@@ -43,6 +44,7 @@ internal static class BrokenYaml
     {
         var start = line.TrimStart().TrimStart('-', ' ');
         var value = Value(line);
+        if (HalfCharacter().IsMatch(line)) return ("an escape here stands for half a character", "write the character itself");
         if (start is ['@' or '`', ..]) return ($"a value cannot begin with {start[0]}", "put it in quotes");
         if (value is ['@' or '`' or '%' or '*' or '&' or '!', ..]) return ($"a value cannot begin with {value[0]}", "put it in quotes");
         if (value is ['"', .. var rest] && !rest.Contains('"', StringComparison.Ordinal)) return ("a double quote is not closed", "close it at the end of the text, or leave both out");
@@ -62,6 +64,9 @@ internal static class BrokenYaml
         }
         return null;
     }
+
+    [GeneratedRegex(@"\\u[dD][89a-fA-F][0-9a-fA-F]{2}", RegexOptions.CultureInvariant)]
+    private static partial Regex HalfCharacter();
 
     private static int Indentation(string line) => line.Length - line.TrimStart(' ', '\t').Length;
 

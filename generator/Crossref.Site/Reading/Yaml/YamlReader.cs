@@ -59,9 +59,9 @@ internal sealed class YamlReader
         {
             _parser.MoveNext();
         }
-        catch (InvalidOperationException e)
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException)
         {
-            // On some unclosed brackets the parser trips over its own state instead of saying so.
+            // On some unclosed brackets, and on escapes of half a character, the parser trips instead of saying so.
             throw new YamlException(last, last, e.Message, e);
         }
         return _parser.Current!;
