@@ -32,6 +32,22 @@ public class RobustnessTests
     }
 
     [Fact]
+    public void A_family_whose_id_holds_slashes_is_one_mistake()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("x.yaml", """
+            library: lane
+            title: T
+            ---
+            family: a/b/c
+            name: A
+            maker: M
+            assemblies: [{assembly: d, name: D, positions: [{position: e, name: E, kind: gear, damages-next: [f]}, {position: f, name: F, kind: gear}]}]
+            """);
+        Assert.Equal(1, Fixture.Diagnostics(folder.Path).Split(": error ").Length - 1);
+    }
+
+    [Fact]
     public void A_deeply_nested_file_is_refused_quickly()
     {
         using var folder = new TemporaryFolder();
