@@ -2,6 +2,7 @@ using Crossref.Core.Records;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Reading.Notes;
 using Markdig;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Renderers.Html.Inlines;
@@ -23,6 +24,7 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
         foreach (var heading in document.Descendants<HeadingBlock>()) heading.Level = Math.Min(heading.Level + 1, 6);
         foreach (var link in document.Descendants<LinkInline>().ToList()) Rewrite(link);
         foreach (var link in document.Descendants<AutolinkInline>().ToList()) link.ReplaceBy(new LiteralInline(link.Url));
+        foreach (var table in document.Descendants<Table>()) AlignByClass(table);
         using var html = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(html);
         NotePipeline.Instance.Setup(renderer);
@@ -45,6 +47,17 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
         link.TransferChildrenTo(text);
         if (!link.IsImage && target.Length > 0) text.AppendChild(new LiteralInline($" ({target})"));
         link.ReplaceBy(text);
+    }
+
+    // The pages' policy refuses the inline styles that Markdown would write for a column.
+    private static void AlignByClass(Table table)
+    {
+        foreach (var row in table.OfType<TableRow>())
+        {
+            foreach (var (cell, column) in row.OfType<TableCell>().Zip(table.ColumnDefinitions))
+                if (column.Alignment == TableColumnAlign.Right) cell.GetAttributes().AddClass("num");
+        }
+        foreach (var column in table.ColumnDefinitions) column.Alignment = null;
     }
 
     private string? RecordHref(string target)
