@@ -10,6 +10,11 @@ public sealed class TemplateTests
     [InlineData("\n\n{{ if }}", 3, 1, "")]
     [InlineData("\n{{ include 'missing.html' }}", 2, 4, "missing.html")]
     [InlineData("{{ nobody }}", 1, 4, "nobody")]
+    [InlineData("\n{{ 'a' | regex.match '(' }}", 2, 1, "")]
+    [InlineData("\n{{ 'a' | object.eval }} {{ '}}' | object.eval_template }}{{ a.b.c }}", 2, 1, "")]
+    [InlineData("{{ include 'note.html' }}", 1, 1, "")]
+    [InlineData("{{ for x in 1..2 }}\n", 1, 1, "")]
+    [InlineData("<p>{{ page.title }\n", 1, 1, "")]
     public void A_broken_template_is_named_with_its_line(string template, int line, int column, string says)
     {
         using var folder = new TemporaryFolder();
