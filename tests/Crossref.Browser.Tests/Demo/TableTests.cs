@@ -57,6 +57,31 @@ public sealed class TableTests(ChromiumFixture chromium, DemoSite site) : IClass
         Assert.Equal(shown, await page.Locator("tbody tr:not([hidden]) th").AllInnerTextsAsync());
     }
 
+    [Fact]
+    public async Task The_first_column_stays_in_sight_when_a_wide_table_is_scrolled()
+    {
+        var page = await OpenAsync("kinds/bearing.html");
+        await page.SetViewportSizeAsync(760, 800);
+        const string lefts = "[...document.querySelector('.interchange tbody tr').cells].slice(0, 2).map(c => c.getBoundingClientRect().left)";
+        var before = await page.EvaluateAsync<double[]>(lefts);
+        Assert.True(await page.EvaluateAsync<double>("(() => { const box = document.querySelector('.scroll'); box.scrollLeft = 120; return box.scrollLeft; })()") > 100);
+        var after = await page.EvaluateAsync<double[]>(lefts);
+        Assert.Equal(before[0], after[0], 1.0);
+        Assert.True(after[1] < before[1] - 100, "the second column did not move");
+    }
+
+    [Fact]
+    public async Task Paper_has_no_controls_and_repeats_the_header()
+    {
+        var page = await OpenAsync("kinds/bearing.html");
+        await Expect(page.Locator(".narrow")).ToBeVisibleAsync();
+        await page.EmulateMediaAsync(new() { Media = Media.Print });
+        await Expect(page.Locator(".narrow")).ToBeHiddenAsync();
+        Assert.Equal("none", await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.sort'), '::after').display"));
+        Assert.Equal("table-header-group", await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.interchange thead')).display"));
+        Assert.Equal("static", await page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.interchange tbody th')).position"));
+    }
+
     private async Task<IPage> OpenAsync(string path)
     {
         var page = await chromium.NewPageAsync();

@@ -19,14 +19,16 @@ internal sealed class HomePage(Desk desk)
     {
         var library = desk.Library;
         var machines = new MachineLines(desk, links);
+        var disputes = new Disputes(desk, links).View();
+        var open = RecordIndex.Sorted(library.Questions.Values).Where(q => q.IsOpen).ToList();
         return new HomeView
         {
             Symptoms = [.. RecordIndex.InUse(library.Symptoms.Values).OrderBy(s => s.Name, StringComparer.Ordinal).Select(s => links.Record(s.Id))],
             Machines = [.. RecordIndex.Sorted(library.Machines.Values).Select(machines.Of)],
             Families = [.. Families(links)],
             Findings = [.. Findings(links).Take(NewestFindings)],
-            Disputes = [.. new Disputes(desk, links).Places()],
-            Questions = [.. RecordIndex.Sorted(library.Questions.Values).Where(q => q.IsOpen).OrderByDescending(q => q.Date).Select(q => links.Record(q.Id))],
+            Disputes = [.. disputes.Places, .. disputes.Machines, .. disputes.Comparisons],
+            Questions = [.. open.OrderByDescending(q => q.Date).Select(q => links.Record(q.Id))],
             Owed = [.. new UnitViews(desk, links).Owed()],
             Counts =
             [
@@ -35,6 +37,9 @@ internal sealed class HomePage(Desk desk)
                 Count(links, "claims", "claims", library.Claims.Count),
                 Count(links, "repairs", "repairs", library.Repairs.Count),
                 Count(links, "sources", "sources", library.Sources.Count),
+                Count(links, "disputes", "disputed", disputes.Places.Count + disputes.Machines.Count + disputes.Comparisons.Count),
+                Count(links, "disputes", "contradicted", disputes.Contradicted.Count),
+                Count(links, "questions", open.Count == 1 ? "open question" : "open questions", open.Count),
             ],
             Notes = [.. RecordIndex.InUse(library.Notes.Values).OrderBy(n => n.Title, StringComparer.Ordinal).Select(n => links.Record(n.Id))],
         };

@@ -16,16 +16,14 @@ internal sealed class OpenPages(Desk desk)
         var questions = RecordIndex.InUse(desk.Library.Questions.Values).OrderByDescending(q => q.Date).ThenBy(q => q.Id, StringComparer.Ordinal)
             .ToLookup(q => q.IsOpen, q => Of(q, links));
         var view = new QuestionsView([.. questions[true]], [.. questions[false]]);
-        return new Sheet(path, "questions.html", "Questions", "Questions", Crumbs.Of(links), view) { Reference = "questions" };
+        return new Sheet(path, "questions.html", "Questions", "Questions", Crumbs.Of(links, links.Overview("disputes", "Disputes")), view) { Reference = "questions" };
     }
 
     private Sheet Disputed()
     {
         var path = PageMap.Overview("disputes");
         var links = desk.LinksFrom(path);
-        var disputes = new Disputes(desk, links);
-        var view = new DisputesView { Places = [.. disputes.Places()], Comparisons = [.. disputes.Comparisons()] };
-        return new Sheet(path, "disputes.html", "Disputes", "Disputes", Crumbs.Of(links), view) { Reference = "disputes" };
+        return new Sheet(path, "disputes.html", "Disputes", "Disputes", Crumbs.Of(links, links.Overview("questions", "Questions")), new Disputes(desk, links).View()) { Reference = "disputes" };
     }
 
     private static QuestionView Of(Question question, PageLinks links) => new(

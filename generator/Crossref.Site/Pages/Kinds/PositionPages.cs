@@ -40,6 +40,7 @@ internal sealed class PositionPages(Desk desk)
             Standing = [.. answer.Candidates.Where(c => !c.Accepted && !c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Leads = [.. answer.Candidates.Where(c => c.IsLead).Select(c => views.Of(c, answer.Safety))],
             Disputed = [.. answer.Disputed.Select(r => views.Of(r, true))],
+            AllDisputes = links.Overview("disputes", "All disputes"),
             RuledOut = [.. answer.RuledOut.Select(r => views.Of(r, false))],
             Machines = machines,
             SameInAll = machines.All(m => m is { Same: true, Best: not null }),

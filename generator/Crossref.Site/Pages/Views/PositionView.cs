@@ -25,6 +25,8 @@ public sealed record PositionView
     public required IReadOnlyList<CandidateView> Leads { get; init; }
     /// <summary>Parts of which yes and no are equally strong.</summary>
     public required IReadOnlyList<RefusalView> Disputed { get; init; }
+    /// <summary>The page of all disputes.</summary>
+    public required Link AllDisputes { get; init; }
     /// <summary>Parts that do not go in.</summary>
     public required IReadOnlyList<RefusalView> RuledOut { get; init; }
     /// <summary>What fits in each machine of the family.</summary>
