@@ -31,14 +31,13 @@ public static class CommandLine
         {
             if (parsed.Errors.Count == 0) return parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
             if (args.Length == 0) return Math.Max(ExitCode.CouldNotRun, root.Parse("--help").Invoke(new InvocationConfiguration { Output = error, Error = error }));
-            foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + HiddenText.Plain(problem.Message));
+            foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + problem.Message);
             error.WriteLine($"Try: crossref {(parsed.CommandResult.Command == root ? "" : parsed.CommandResult.Command.Name + " ")}--help");
             return ExitCode.CouldNotRun;
         }
         catch (CannotRunException e)
         {
-            // Names of files and pieces of a template stand in it.
-            error.WriteLine("crossref: " + HiddenText.Plain(e.Message));
+            error.WriteLine("crossref: " + e.Message);
             error.WriteLine(e.Hint);
             return ExitCode.CouldNotRun;
         }

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using Crossref.Core.Checking;
 using Crossref.Core.Checking.Codes;
 using Crossref.Site.Pages;
@@ -80,39 +79,31 @@ public sealed class HostileFieldTests
             }, out var found);
             Assert.True(planted > 150);
             Assert.Equal(planted, found.Count(d => d.Code == code.Code));
-            Assert.All(found, d => Assert.True(HiddenText.IsPlain(DiagnosticText.Format(d).Replace('\n', ' ')), d.Message));
+            Assert.All(found, d => Assert.True((HiddenCharacters.IndexIn(DiagnosticText.Format(d).Replace('\n', ' ')) < 0), d.Message));
         }
     }
 
     [Fact]
-    public void Joiners_are_refused_in_what_is_compared_and_taken_in_what_is_read()
+    public void Joiners_are_refused_behind_letters_and_digits_that_take_none()
     {
         foreach (var joiner in HostileText.Joiners)
         {
-            var (marks, texts) = (0, 0);
+            var planted = 0;
             Read((_, _, shape, was) =>
             {
-                if (shape is not { IsMarking: true }) return was;
-                marks++;
-                return was + joiner;
+                if (shape is not { Kind: ValueKind.Text }) return was;
+                planted++;
+                return was + "1" + joiner;
             }, out var refused);
-            Assert.True(marks > 15);
-            Assert.Equal(marks, refused.Count(d => d.Code == FileCodes.HiddenCharacter.Code));
-            Read((map, key, shape, was) =>
-            {
-                if (shape is not { Kind: ValueKind.Text, IsMarking: false } || key == "file") return was;
-                texts++;
-                return was + joiner + "x";
-            }, out var taken);
-            Assert.True(texts > 60);
-            Assert.DoesNotContain(taken, d => d.Severity == Severity.Error);
+            Assert.True(planted > 60);
+            Assert.Equal(planted, refused.Count(d => d.Code == FileCodes.HiddenCharacter.Code));
         }
     }
 
     [Fact]
     public void Words_made_up_as_keys_may_hold_no_hidden_character()
     {
-        foreach (var text in HostileText.Broken.Concat(HostileText.Hidden).Concat(HostileText.Joiners).Append("\n"))
+        foreach (var text in HostileText.Broken.Concat(HostileText.Hidden).Concat(HostileText.Joiners))
         {
             var planted = 0;
             Read((_, _, shape, was) =>
@@ -122,7 +113,7 @@ public sealed class HostileFieldTests
                 return was + text;
             }, out var found);
             Assert.True(planted > 3);
-            Assert.Equal(planted, found.Count(d => d.Code == FileCodes.HiddenCharacter.Code));
+            Assert.Equal(planted, found.Count(d => d.Code == FileCodes.HiddenCharacter.Code || d.Code == FileCodes.ControlCharacter.Code));
         }
     }
 
@@ -135,7 +126,7 @@ public sealed class HostileFieldTests
             folder.Write("x.yaml", $"library: lane\ntitle: T\n? {Planting.Quoted(text)}\n: x\n---\n? {Planting.Quoted(text)}\n: x\n");
             var found = ContentReader.Read(folder.Path).Check(Options.Date);
             Assert.Equal(2, found.Count(d => d.Severity == Severity.Error));
-            Assert.All(found, d => Assert.True(HiddenText.IsPlain(d.Message + d.Hint), d.Message));
+            Assert.All(found, d => Assert.True((HiddenCharacters.IndexIn(d.Message + d.Hint) < 0), d.Message));
         }
     }
 

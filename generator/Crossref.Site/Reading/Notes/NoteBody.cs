@@ -84,11 +84,7 @@ internal sealed class NoteBody
             case AutolinkInline link:
                 RefuseLink(link.Url, PlaceOf(item));
                 break;
-            case FencedCodeBlock code:
-                RefuseHidden(code.Info + code.Arguments, PlaceOf(item));
-                break;
             case LinkInline { IsImage: true } picture:
-                RefuseHidden(picture.Title ?? "", PlaceOf(item));
                 Picture(picture);
                 break;
             case LinkInline link:
