@@ -19,8 +19,8 @@ internal static class KeyPlants
             yield return Plant(spot, "key in capitals", entry.Key, () => Renamed(entry, entry.Key.ToUpperInvariant()),
                 () => At(isType ? ShapeCodes.UnknownType : ShapeCodes.UnknownKey, entry.Line));
             yield return Inserted(spot, "duplicate key", entry.Key, keys.IndexOf(entry) + 1, new Entry(entry.Key, entry.Value.Copy()), YamlCodes.RepeatedKey);
-            if (shape.Find(entry.Key)!.Required && !isType)
-                yield return Plant(spot, "missing required key", entry.Key, () => Taken(keys, entry), () => At(ShapeCodes.MissingKey, spot.Map.Line));
+            if (shape.Find(entry.Key)!.Required)
+                yield return Plant(spot, "missing required key", entry.Key, () => Taken(keys, entry), () => At(isType ? ShapeCodes.UnknownType : ShapeCodes.MissingKey, spot.Map.Line));
         }
         foreach (var (name, value) in (IEnumerable<(string, Item)>)[("xyzzy-quux", new Item { Raw = "4" }), ("xyzzy-quux", new Item { Rows = [new Item { Raw = "4" }] })])
             yield return Inserted(spot, "unknown key", name, keys.Count, new Entry(name, value), ShapeCodes.UnknownKey);
@@ -28,6 +28,18 @@ internal static class KeyPlants
         foreach (var plant in shape.Demands.Where(d => Raised(d, spot.Map)).DistinctBy(d => (d.Kind == DemandKind.AtMostOne, keys.FirstOrDefault(e => d.Keys.Contains(e.Key)))).SelectMany(d => Demanded(bed, spot, d))) yield return plant;
 
         IEnumerable<Report> At(DiagnosticCode code, int line) => [new(code.Code, spot.Document.File, line)];
+    }
+
+    /// <summary>What YAML trips over between keys.</summary>
+    internal static IEnumerable<Plant> Yaml(MapSpot spot)
+    {
+        foreach (var entry in spot.Map.Keys!.Skip(1))
+        {
+            foreach (var indent in (string[])["\t", "  \t", "\t\t"])
+                yield return Plant(spot, "tab in the indentation", entry.Key, () => Indented(entry, indent), () => [new(YamlCodes.Tab.Code, spot.Document.File, entry.Line)]);
+        }
+        yield return Inserted(spot, "key that is no word", "[a, b]", spot.Map.Keys!.Count, new Entry("[a, b]", new Item { Raw = "4" }), YamlCodes.OddKey);
+        yield return Inserted(spot, "alias for a key", "*there", spot.Map.Keys!.Count, new Entry("*there ", new Item { Raw = "4" }), YamlCodes.Alias);
     }
 
     // What the demand asks for is left out, or written twice over.
@@ -66,6 +78,12 @@ internal static class KeyPlants
         var old = entry.Key;
         entry.Key = name;
         return () => entry.Key = old;
+    }
+
+    private static Action Indented(Entry entry, string indent)
+    {
+        entry.Indent = indent;
+        return () => entry.Indent = null;
     }
 
     private static Action Taken(List<Entry> keys, Entry entry)

@@ -20,7 +20,11 @@ public class MistakeTests(ITestOutputHelper output)
 
     // How a value is written does not depend on the rest of the record: once for each key is enough.
     [Fact]
-    public void Mistakes_with_yaml() => Check(_bed.Documents.SelectMany(Walker.Values).DistinctBy(v => (v.Owner, v.Name, v.Shape)).SelectMany(ValuePlants.Yaml));
+    public void Mistakes_with_yaml() => Check(_bed.Documents.SelectMany(Walker.Values).DistinctBy(v => (v.Owner, v.Name, v.Shape)).SelectMany(ValuePlants.Yaml)
+        .Concat(_bed.Documents.SelectMany(Walker.Maps).DistinctBy(m => m.Shape).SelectMany(KeyPlants.Yaml)));
+
+    [Fact]
+    public void Mistakes_with_records() => Check([.. RecordPlants.All(_bed), .. RecordPlants.Copies(_bed), .. NotePlants.All(_bed), .. FilePlants.All(_bed)]);
 
     private void Check(IEnumerable<Plant> plants)
     {

@@ -16,7 +16,8 @@ internal sealed class Bed
 {
     private static readonly DateOnly Today = new(2026, 6, 1);
 
-    private readonly Dictionary<string, byte[]> _other = new(StringComparer.Ordinal);
+    /// <summary>Files that are written as they are.</summary>
+    internal Dictionary<string, byte[]> Other { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The folder's files as they are in the repository.</summary>
     internal static Bed Of(string folder)
@@ -28,7 +29,7 @@ internal sealed class Bed
             if (path.StartsWith('.') || path.StartsWith("inbox/", StringComparison.Ordinal)) continue;
             if (path.EndsWith(".yaml", StringComparison.Ordinal)) bed.Add(path, File.ReadAllText(file));
             else if (path.EndsWith(".md", StringComparison.Ordinal)) bed.AddNote(path, File.ReadAllText(file));
-            else bed._other[path] = File.ReadAllBytes(file);
+            else bed.Other[path] = File.ReadAllBytes(file);
         }
         return bed;
     }
@@ -66,7 +67,7 @@ internal sealed class Bed
     /// <summary>The files, as they are now.</summary>
     internal IReadOnlyDictionary<string, byte[]> Write()
     {
-        var files = new Dictionary<string, byte[]>(_other, StringComparer.Ordinal);
+        var files = new Dictionary<string, byte[]>(Other, StringComparer.Ordinal);
         foreach (var file in Documents.GroupBy(d => d.File))
         {
             var writer = new ItemWriter();
