@@ -29,7 +29,7 @@ internal static class FilePlants
             var at = bed.Documents.IndexOf(card);
             bed.Documents.RemoveAt(at);
             return () => bed.Documents.Insert(at, card);
-        }, () => [new(FileCodes.NoLibrary.Code, ".", 0)]);
+        }, () => new(FileCodes.NoLibrary.Code, ".", 0));
     }
 
     private static Plant File(Bed bed, string mistake, string path, string text, string code, int line) =>
@@ -39,5 +39,5 @@ internal static class FilePlants
     {
         bed.Other.Add(path, bytes);
         return () => bed.Other.Remove(path);
-    }, () => [new(code, path, line)]);
+    }, () => new(code, path, line));
 }

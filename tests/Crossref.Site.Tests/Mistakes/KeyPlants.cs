@@ -27,7 +27,7 @@ internal static class KeyPlants
         // Where a key is asked for twice, whoever asks first says so.
         foreach (var plant in shape.Demands.Where(d => Raised(d, spot.Map)).DistinctBy(d => (d.Kind == DemandKind.AtMostOne, keys.FirstOrDefault(e => d.Keys.Contains(e.Key)))).SelectMany(d => Demanded(bed, spot, d))) yield return plant;
 
-        IEnumerable<Report> At(DiagnosticCode code, int line) => [new(code.Code, spot.Document.File, line)];
+        Report At(DiagnosticCode code, int line) => new(code.Code, spot.Document.File, line);
     }
 
     /// <summary>What YAML trips over between keys.</summary>
@@ -36,7 +36,7 @@ internal static class KeyPlants
         foreach (var entry in spot.Map.Keys!.Skip(1))
         {
             foreach (var indent in (string[])["\t", "  \t", "\t\t"])
-                yield return Plant(spot, "tab in the indentation", entry.Key, () => Indented(entry, indent), () => [new(YamlCodes.Tab.Code, spot.Document.File, entry.Line)]);
+                yield return Plant(spot, "tab in the indentation", entry.Key, () => Indented(entry, indent), () => new(YamlCodes.Tab.Code, spot.Document.File, entry.Line));
         }
         yield return Inserted(spot, "key that is no word", "[a, b]", spot.Map.Keys!.Count, new Entry("[a, b]", new Item { Raw = "4" }), YamlCodes.OddKey);
         yield return Inserted(spot, "alias for a key", "*there", spot.Map.Keys!.Count, new Entry("*there ", new Item { Raw = "4" }), YamlCodes.Alias);
@@ -51,7 +51,7 @@ internal static class KeyPlants
         {
             var (code, entry) = demand.When is { } when ? (ShapeCodes.NeedsKey, keys.Single(e => e.Key == when))
                 : (demand.Keys.Count > 1 ? ShapeCodes.OneOf : ShapeCodes.NeedsKey, null);
-            yield return Plant(spot, "conditional key left out", only.Key, () => Taken(keys, only), () => [new(code.Code, spot.Document.File, entry?.Line ?? spot.Map.Line)]);
+            yield return Plant(spot, "conditional key left out", only.Key, () => Taken(keys, only), () => new(code.Code, spot.Document.File, entry?.Line ?? spot.Map.Line));
         }
         if (demand.Kind == DemandKind.AnyOf) yield break;
         foreach (var other in demand.Keys.Where(k => present.Count == 1 && k != present[0].Key))
@@ -59,7 +59,7 @@ internal static class KeyPlants
             var added = new Entry(other, new Item { Raw = bed.Existing(spot.Shape.Find(other)!.Value) ?? "5000" });
             // The one that is named second is the one too many.
             var second = demand.Keys.First(k => k == other || k == present[0].Key) == other ? present[0] : added;
-            yield return Plant(spot, "both of exclusive keys", other, () => Put(keys, keys.Count, added), () => [new(ShapeCodes.OneOf.Code, spot.Document.File, second.Line)]);
+            yield return Plant(spot, "both of exclusive keys", other, () => Put(keys, keys.Count, added), () => new(ShapeCodes.OneOf.Code, spot.Document.File, second.Line));
         }
     }
 
@@ -68,9 +68,9 @@ internal static class KeyPlants
         (demand.Unless is null || !map.Keys!.Exists(e => e.Key == demand.Unless));
 
     private static Plant Inserted(MapSpot spot, string mistake, string name, int at, Entry entry, DiagnosticCode code) =>
-        Plant(spot, mistake, name, () => Put(spot.Map.Keys!, at, entry), () => [new(code.Code, spot.Document.File, entry.Line)]);
+        Plant(spot, mistake, name, () => Put(spot.Map.Keys!, at, entry), () => new(code.Code, spot.Document.File, entry.Line));
 
-    private static Plant Plant(MapSpot spot, string mistake, string key, Func<Action> make, Func<IEnumerable<Report>> expected) =>
+    private static Plant Plant(MapSpot spot, string mistake, string key, Func<Action> make, Func<Report> expected) =>
         new(mistake, $"{spot.Path}/{key}", make, expected);
 
     private static Action Renamed(Entry entry, string name)

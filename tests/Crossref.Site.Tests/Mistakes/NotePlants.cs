@@ -39,7 +39,7 @@ internal static class NotePlants
                 var old = note.Body;
                 note.Body = $"{line}\n\n{old}";
                 return () => note.Body = old;
-            }, () => [new(code, note.File, FirstLine(note))]);
+            }, () => new(code, note.File, FirstLine(note)));
         }
     }
 

@@ -83,7 +83,7 @@ internal static class RecordPlants
     internal static IEnumerable<Plant> All(Bed bed) => Table.Select(row => new Plant(row.Mistake, row.At, () => Do(bed, row.Changes), () =>
     {
         var (document, path) = Split(bed, row.At);
-        return [new Report(row.Code, document.File, document.Root.At(path).Line)];
+        return new Report(row.Code, document.File, document.Root.At(path).Line);
     }));
 
     /// <summary>Every document once more, every assembly and every position once more.</summary>
@@ -97,7 +97,7 @@ internal static class RecordPlants
             {
                 bed.Documents.Add(copy);
                 return () => bed.Documents.Remove(copy);
-            }, () => [new(code, copy.File, copy.Root.Line)]);
+            }, () => new(code, copy.File, copy.Root.Line));
             foreach (var list in Walker.Values(document).Where(v => v.Name is "assemblies" or "positions" && v.Value.Rows is not null).Select(v => v.Value.Rows!))
                 foreach (var row in list.ToList())
                 {
@@ -106,7 +106,7 @@ internal static class RecordPlants
                     {
                         list.Add(twin);
                         return () => list.Remove(twin);
-                    }, () => [new("CR0402", document.File, twin.Line)]);
+                    }, () => new("CR0402", document.File, twin.Line));
                 }
         }
     }

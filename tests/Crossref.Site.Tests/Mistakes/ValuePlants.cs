@@ -95,13 +95,13 @@ internal static class ValuePlants
     }
 
     private static Plant BadId(Bed bed, ValueSpot spot, Sample bad) =>
-        new(bad.Mistake, $"{spot.Path}: {bad.Raw}", () => bed.Rename(spot.Value.Raw!, bad.Raw), () => [new(bad.Code!.Code, spot.Document.File, spot.Value.Line)]);
+        new(bad.Mistake, $"{spot.Path}: {bad.Raw}", () => bed.Rename(spot.Value.Raw!, bad.Raw), () => new(bad.Code!.Code, spot.Document.File, spot.Value.Line));
 
     private static Plant Before(ValueSpot spot, string mistake, string text, DiagnosticCode code) => new(mistake, $"{spot.Path}: {text}", () =>
     {
         spot.Value.Before = text;
         return () => spot.Value.Before = "";
-    }, () => [new(code.Code, spot.Document.File, spot.Value.Line)]);
+    }, () => new(code.Code, spot.Document.File, spot.Value.Line));
 
     private static Plant Plant(ValueSpot spot, string mistake, string raw, DiagnosticCode code) => new(mistake, $"{spot.Path}: {raw}", () =>
     {
@@ -109,7 +109,7 @@ internal static class ValuePlants
         var (wasRaw, wasKeys, wasRows) = (value.Raw, value.Keys, value.Rows);
         (value.Raw, value.Keys, value.Rows) = (raw, null, null);
         return () => (value.Raw, value.Keys, value.Rows) = (wasRaw, wasKeys, wasRows);
-    }, () => [new(code.Code, spot.Document.File, spot.Value.Line)]);
+    }, () => new(code.Code, spot.Document.File, spot.Value.Line));
 
     private static DiagnosticCode Code(string code) => DiagnosticCodes.All.Single(c => c.Code == code);
 }

@@ -19,10 +19,11 @@ internal sealed class Bed
     /// <summary>Files that are written as they are.</summary>
     internal Dictionary<string, byte[]> Other { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>The folder's files as they are in the repository.</summary>
-    internal static Bed Of(string folder)
+    /// <summary>The full example, in which the first record of each type says that it is not retired.</summary>
+    internal static Bed Full()
     {
         var bed = new Bed();
+        var folder = Path.Combine(Repository.SiteTests, "Full");
         foreach (var file in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
             var path = Path.GetRelativePath(folder, file).Replace('\\', '/');
@@ -31,6 +32,7 @@ internal sealed class Bed
             else if (path.EndsWith(".md", StringComparison.Ordinal)) bed.AddNote(path, File.ReadAllText(file));
             else bed.Other[path] = File.ReadAllBytes(file);
         }
+        foreach (var document in bed.Documents.DistinctBy(d => d.Shape)) document.Root.Keys!.Add(new Entry("retired", new Item { Raw = "false" }));
         return bed;
     }
 
