@@ -39,6 +39,9 @@ internal sealed class CheckScope
 
     internal DateOnly Today => _context.Today;
 
+    /// <summary>Whether a date is after today. It was reported, and what it would be set right, nobody knows.</summary>
+    internal bool IsFuture(PartialDate date) => date.Earliest > Today;
+
     /// <summary>Every record, by id.</summary>
     internal IReadOnlyList<IRecord> All { get; }
 

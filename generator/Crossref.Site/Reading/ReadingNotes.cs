@@ -39,8 +39,9 @@ internal sealed class ReadingNotes
     {
         foreach (var (type, id) in LostIds.In(unreadText))
         {
-            _lost.Add(id);
-            HasLostLibrary |= type == "library";
+            if (id is null) LoseIdOf(type);
+            else _lost.Add(id);
+            HasLostLibrary |= type == RecordType.Library;
         }
     }
 

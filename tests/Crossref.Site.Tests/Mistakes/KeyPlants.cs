@@ -19,15 +19,27 @@ internal static class KeyPlants
             yield return Plant(spot, "key in capitals", entry.Key, () => Renamed(entry, entry.Key.ToUpperInvariant()),
                 () => At(isType ? ShapeCodes.UnknownType : ShapeCodes.UnknownKey, entry.Line));
             yield return Inserted(spot, "duplicate key", entry.Key, keys.IndexOf(entry) + 1, new Entry(entry.Key, entry.Value.Copy()), YamlCodes.RepeatedKey);
-            if (shape.Find(entry.Key)!.Required && !isType)
-                yield return Plant(spot, "missing required key", entry.Key, () => Taken(keys, entry), () => At(ShapeCodes.MissingKey, spot.Map.Line));
+            if (shape.Find(entry.Key)!.Required)
+                yield return Plant(spot, "missing required key", entry.Key, () => Taken(keys, entry), () => At(isType ? ShapeCodes.UnknownType : ShapeCodes.MissingKey, spot.Map.Line));
         }
         foreach (var (name, value) in (IEnumerable<(string, Item)>)[("xyzzy-quux", new Item { Raw = "4" }), ("xyzzy-quux", new Item { Rows = [new Item { Raw = "4" }] })])
             yield return Inserted(spot, "unknown key", name, keys.Count, new Entry(name, value), ShapeCodes.UnknownKey);
         // Where a key is asked for twice, whoever asks first says so.
         foreach (var plant in shape.Demands.Where(d => Raised(d, spot.Map)).DistinctBy(d => (d.Kind == DemandKind.AtMostOne, keys.FirstOrDefault(e => d.Keys.Contains(e.Key)))).SelectMany(d => Demanded(bed, spot, d))) yield return plant;
 
-        IEnumerable<Report> At(DiagnosticCode code, int line) => [new(code.Code, spot.Document.File, line)];
+        Report At(DiagnosticCode code, int line) => new(code.Code, spot.Document.File, line);
+    }
+
+    /// <summary>What YAML trips over between keys.</summary>
+    internal static IEnumerable<Plant> Yaml(MapSpot spot)
+    {
+        foreach (var entry in spot.Map.Keys!.Skip(1))
+        {
+            foreach (var indent in (string[])["\t", "  \t", "\t\t"])
+                yield return Plant(spot, "tab in the indentation", entry.Key, () => Indented(entry, indent), () => new(YamlCodes.Tab.Code, spot.Document.File, entry.Line));
+        }
+        yield return Inserted(spot, "key that is no word", "[a, b]", spot.Map.Keys!.Count, new Entry("[a, b]", new Item { Raw = "4" }), YamlCodes.OddKey);
+        yield return Inserted(spot, "alias for a key", "*there", spot.Map.Keys!.Count, new Entry("*there ", new Item { Raw = "4" }), YamlCodes.Alias);
     }
 
     // What the demand asks for is left out, or written twice over.
@@ -39,7 +51,7 @@ internal static class KeyPlants
         {
             var (code, entry) = demand.When is { } when ? (ShapeCodes.NeedsKey, keys.Single(e => e.Key == when))
                 : (demand.Keys.Count > 1 ? ShapeCodes.OneOf : ShapeCodes.NeedsKey, null);
-            yield return Plant(spot, "conditional key left out", only.Key, () => Taken(keys, only), () => [new(code.Code, spot.Document.File, entry?.Line ?? spot.Map.Line)]);
+            yield return Plant(spot, "conditional key left out", only.Key, () => Taken(keys, only), () => new(code.Code, spot.Document.File, entry?.Line ?? spot.Map.Line));
         }
         if (demand.Kind == DemandKind.AnyOf) yield break;
         foreach (var other in demand.Keys.Where(k => present.Count == 1 && k != present[0].Key))
@@ -47,7 +59,7 @@ internal static class KeyPlants
             var added = new Entry(other, new Item { Raw = bed.Existing(spot.Shape.Find(other)!.Value) ?? "5000" });
             // The one that is named second is the one too many.
             var second = demand.Keys.First(k => k == other || k == present[0].Key) == other ? present[0] : added;
-            yield return Plant(spot, "both of exclusive keys", other, () => Put(keys, keys.Count, added), () => [new(ShapeCodes.OneOf.Code, spot.Document.File, second.Line)]);
+            yield return Plant(spot, "both of exclusive keys", other, () => Put(keys, keys.Count, added), () => new(ShapeCodes.OneOf.Code, spot.Document.File, second.Line));
         }
     }
 
@@ -56,9 +68,9 @@ internal static class KeyPlants
         (demand.Unless is null || !map.Keys!.Exists(e => e.Key == demand.Unless));
 
     private static Plant Inserted(MapSpot spot, string mistake, string name, int at, Entry entry, DiagnosticCode code) =>
-        Plant(spot, mistake, name, () => Put(spot.Map.Keys!, at, entry), () => [new(code.Code, spot.Document.File, entry.Line)]);
+        Plant(spot, mistake, name, () => Put(spot.Map.Keys!, at, entry), () => new(code.Code, spot.Document.File, entry.Line));
 
-    private static Plant Plant(MapSpot spot, string mistake, string key, Func<Action> make, Func<IEnumerable<Report>> expected) =>
+    private static Plant Plant(MapSpot spot, string mistake, string key, Func<Action> make, Func<Report> expected) =>
         new(mistake, $"{spot.Path}/{key}", make, expected);
 
     private static Action Renamed(Entry entry, string name)
@@ -66,6 +78,12 @@ internal static class KeyPlants
         var old = entry.Key;
         entry.Key = name;
         return () => entry.Key = old;
+    }
+
+    private static Action Indented(Entry entry, string indent)
+    {
+        entry.Indent = indent;
+        return () => entry.Indent = null;
     }
 
     private static Action Taken(List<Entry> keys, Entry entry)

@@ -7,7 +7,7 @@ namespace Crossref.Site.Tests.Mistakes;
 /// <param name="Where">Where it is put.</param>
 /// <param name="Make">Puts it in; what it returns takes it out.</param>
 /// <param name="Expected">What should be said, asked while the mistake is in and its lines are known.</param>
-internal sealed record Plant(string Mistake, string Where, Func<Action> Make, Func<IEnumerable<Report>> Expected)
+internal sealed record Plant(string Mistake, string Where, Func<Action> Make, Func<Report> Expected)
 {
     public override string ToString() => $"{Mistake} at {Where}";
 }

@@ -19,13 +19,13 @@ internal static class ValuePlants
                 // A bad id is written wherever the record is named, as people do who do not know that it is one.
                 // With a slash in it the name of a place within a family reads like an address of something else.
                 var isLocal = spot.Value != spot.Document.Root.Keys![0].Value;
-                if (bad.Code == ShapeCodes.DeviceName || bad.Code == ShapeCodes.BadId && !(isLocal && bad.Raw.Contains('/', StringComparison.Ordinal))) yield return BadId(bed, spot, bad);
+                if (isLocal && bad.Raw == "a/b") continue;
+                yield return bad.Code == ShapeCodes.DeviceName || bad.Code == ShapeCodes.BadId ? BadId(bed, spot, bad) : Plant(spot, bad.Mistake, bad.Raw, bad.Code!);
                 continue;
             }
             yield return Plant(spot, bad.Mistake, lone.Raw, bad.Code!);
         }
-        if (spot.Shape.Kind == ValueKind.Id) yield break;
-        foreach (var plant in References(bed, spot)) yield return plant;
+        foreach (var plant in References(bed, spot).Concat(Pictures(spot)).Concat(Future(spot))) yield return plant;
     }
 
     private static IEnumerable<Plant> References(Bed bed, ValueSpot spot)
@@ -47,6 +47,17 @@ internal static class ValuePlants
         }
     }
 
+    private static IEnumerable<Plant> Pictures(ValueSpot spot) => (spot.Owner.Name, spot.Name) != ("picture", "file") ? [] :
+    [
+        .. ((string[])["../flange.jpg", "/flange.jpg", "https://x/flange.jpg", "pictures\\flange.jpg"]).Select(raw => Plant(spot, "picture from elsewhere", raw, NoteCodes.PictureAway)),
+        Plant(spot, "picture missing", "pictures/flanje.jpg", NoteCodes.PictureMissing),
+        Plant(spot, "format of a picture", "pictures/flange.svg", NoteCodes.PictureFormat),
+    ];
+
+    // What is expected may well lie ahead.
+    private static IEnumerable<Plant> Future(ValueSpot spot) => spot.Shape.Kind != ValueKind.Date || spot.Name == "expected" ? [] :
+        [Plant(spot, "future date", "2026-06-02", Code("CR0801")), Plant(spot, "future date", "2027", Code("CR0801"))];
+
     private static IEnumerable<(string Raw, DiagnosticCode Code)> Missing(Target target)
     {
         const string Address = "ostrin-f2/fold-head/xyzzy-quux";
@@ -66,7 +77,6 @@ internal static class ValuePlants
     /// <summary>What YAML allows, or trips over.</summary>
     internal static IEnumerable<Plant> Yaml(ValueSpot spot)
     {
-        if (spot.Shape.Kind == ValueKind.Id) yield break;
         if (spot.Value.Raw is not { } raw)
         {
             yield return Before(spot, "anchor", "&here", YamlCodes.Alias);
@@ -85,13 +95,13 @@ internal static class ValuePlants
     }
 
     private static Plant BadId(Bed bed, ValueSpot spot, Sample bad) =>
-        new(bad.Mistake, $"{spot.Path}: {bad.Raw}", () => bed.Rename(spot.Value.Raw!, bad.Raw), () => [new(bad.Code!.Code, spot.Document.File, spot.Value.Line)]);
+        new(bad.Mistake, $"{spot.Path}: {bad.Raw}", () => bed.Rename(spot.Value.Raw!, bad.Raw), () => new(bad.Code!.Code, spot.Document.File, spot.Value.Line));
 
     private static Plant Before(ValueSpot spot, string mistake, string text, DiagnosticCode code) => new(mistake, $"{spot.Path}: {text}", () =>
     {
         spot.Value.Before = text;
         return () => spot.Value.Before = "";
-    }, () => [new(code.Code, spot.Document.File, spot.Value.Line)]);
+    }, () => new(code.Code, spot.Document.File, spot.Value.Line));
 
     private static Plant Plant(ValueSpot spot, string mistake, string raw, DiagnosticCode code) => new(mistake, $"{spot.Path}: {raw}", () =>
     {
@@ -99,7 +109,7 @@ internal static class ValuePlants
         var (wasRaw, wasKeys, wasRows) = (value.Raw, value.Keys, value.Rows);
         (value.Raw, value.Keys, value.Rows) = (raw, null, null);
         return () => (value.Raw, value.Keys, value.Rows) = (wasRaw, wasKeys, wasRows);
-    }, () => [new(code.Code, spot.Document.File, spot.Value.Line)]);
+    }, () => new(code.Code, spot.Document.File, spot.Value.Line));
 
     private static DiagnosticCode Code(string code) => DiagnosticCodes.All.Single(c => c.Code == code);
 }

@@ -19,6 +19,10 @@ internal static class Walker
     internal static IEnumerable<ValueSpot> Values(BedDocument document) =>
         Maps(document).SelectMany(m => m.Map.Keys!.SelectMany(e => Within(m, $"{m.Path}/{e.Key}", e.Value, m.Shape.Find(e.Key)!.Value, e.Key)));
 
+    /// <summary>A shape and every shape within it.</summary>
+    internal static IEnumerable<MapShape> Shapes(MapShape shape) =>
+        [shape, .. shape.Keys.Select(k => k.Value.Map ?? k.Value.Item?.Map).OfType<MapShape>().SelectMany(Shapes)];
+
     private static IEnumerable<ValueSpot> Within(MapSpot map, string path, Item value, ValueShape shape, string name)
     {
         yield return new ValueSpot(map.Document, path, value, shape, name, map.Shape);

@@ -16,20 +16,23 @@ internal sealed class Bed
 {
     private static readonly DateOnly Today = new(2026, 6, 1);
 
-    private readonly Dictionary<string, byte[]> _other = new(StringComparer.Ordinal);
+    /// <summary>Files that are written as they are.</summary>
+    internal Dictionary<string, byte[]> Other { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>The folder's files as they are in the repository.</summary>
-    internal static Bed Of(string folder)
+    /// <summary>The full example, in which the first record of each type says that it is not retired.</summary>
+    internal static Bed Full()
     {
         var bed = new Bed();
+        var folder = Path.Combine(Repository.SiteTests, "Full");
         foreach (var file in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
             var path = Path.GetRelativePath(folder, file).Replace('\\', '/');
             if (path.StartsWith('.') || path.StartsWith("inbox/", StringComparison.Ordinal)) continue;
             if (path.EndsWith(".yaml", StringComparison.Ordinal)) bed.Add(path, File.ReadAllText(file));
             else if (path.EndsWith(".md", StringComparison.Ordinal)) bed.AddNote(path, File.ReadAllText(file));
-            else bed._other[path] = File.ReadAllBytes(file);
+            else bed.Other[path] = File.ReadAllBytes(file);
         }
+        foreach (var document in bed.Documents.DistinctBy(d => d.Shape)) document.Root.Keys!.Add(new Entry("retired", new Item { Raw = "false" }));
         return bed;
     }
 
@@ -66,7 +69,7 @@ internal sealed class Bed
     /// <summary>The files, as they are now.</summary>
     internal IReadOnlyDictionary<string, byte[]> Write()
     {
-        var files = new Dictionary<string, byte[]>(_other, StringComparer.Ordinal);
+        var files = new Dictionary<string, byte[]>(Other, StringComparer.Ordinal);
         foreach (var file in Documents.GroupBy(d => d.File))
         {
             var writer = new ItemWriter();

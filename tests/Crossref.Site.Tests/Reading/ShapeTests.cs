@@ -2,12 +2,13 @@ using Crossref.Core.Records;
 using Crossref.Site.Reading;
 using Crossref.Site.Reading.Shapes;
 using Crossref.Site.Reading.Yaml;
+using Crossref.Site.Tests.Mistakes;
 
 namespace Crossref.Site.Tests.Reading;
 
 public class ShapeTests
 {
-    private static readonly List<MapShape> All = [.. RecordShapes.Documents.SelectMany(Within)];
+    private static readonly List<MapShape> All = [.. RecordShapes.Documents.SelectMany(Walker.Shapes)];
 
     [Fact]
     public void Every_record_type_but_the_note_is_a_document() =>
@@ -57,7 +58,4 @@ public class ShapeTests
             }
         }
     }
-
-    private static IEnumerable<MapShape> Within(MapShape shape) =>
-        [shape, .. shape.Keys.Select(k => k.Value.Map ?? k.Value.Item?.Map).OfType<MapShape>().SelectMany(Within)];
 }

@@ -16,7 +16,7 @@ internal sealed class CounterBackwards : IRule
         foreach (var machine in scope.Whole<Machine>())
         {
             var all = machine.Readings.Concat(repairs[machine.Id].Select(r => new Reading(r.Date, r.Counter!.Value, null, false, scope.PlaceOf(r, Words.Of(r.Counter.Value.Unit)))));
-            foreach (var counter in all.Where(r => !r.Date.IsUnknown).GroupBy(r => (r.Counter, r.Count.Unit)))
+            foreach (var counter in all.Where(r => !r.Date.IsUnknown && !scope.IsFuture(r.Date)).GroupBy(r => (r.Counter, r.Count.Unit)))
             {
                 foreach (var diagnostic in Backwards([.. counter])) yield return diagnostic;
             }

@@ -14,7 +14,7 @@ internal sealed class FutureDate : IRule
     {
         foreach (var (date, place) in scope.Whole<IRecord>().SelectMany(r => Dates(scope, r)))
         {
-            if (date.Earliest > scope.Today)
+            if (scope.IsFuture(date))
                 yield return Code.At(place, FormattableString.Invariant($"{date} is after today, {scope.Today:yyyy-MM-dd}"), "correct the date, or the clock of this PC");
         }
     }

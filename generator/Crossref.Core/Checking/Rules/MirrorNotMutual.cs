@@ -17,8 +17,12 @@ internal sealed class MirrorNotMutual : IRule
             if (part.Mirror is not { } to || scope.Find<Part>(to) is not { } mirror) continue;
             if (mirror == part)
                 yield return Code.At(to.Place, $"'{part.Id}' is its own mirror", "name the part of the other hand");
-            else if (mirror.Mirror?.Id != part.Id && !scope.IsDead(mirror.Mirror))
+            else if (mirror.Mirror?.Id != part.Id && !scope.IsDead(mirror.Mirror) && !IsAtFault(scope, mirror))
                 yield return Code.At(to.Place, $"'{mirror.Id}' does not name '{part.Id}' as its mirror", $"add mirror: {part.Id} there, or take this one out");
         }
     }
+
+    // It names a part that knows of no mirror at all, or itself. That is reported there, and the same slip once is enough.
+    private static bool IsAtFault(CheckScope scope, Part part) =>
+        part.Mirror is { } to && scope.Find<Part>(to) is { } other && (other.Mirror is null || other == part);
 }

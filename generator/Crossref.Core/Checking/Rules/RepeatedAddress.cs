@@ -15,8 +15,10 @@ internal sealed class RepeatedAddress : IRule
         foreach (var family in scope.Library.Families.Values)
         {
             var first = new Dictionary<string, Place>(StringComparer.Ordinal);
+
+            // Of an assembly that is written twice the second is reported, not once more everything in it.
             var all = family.Assemblies.Select(a => (a.Address, a.Place))
-                .Concat(family.Assemblies.SelectMany(a => a.Positions).Select(p => (p.Address, p.Place)));
+                .Concat(family.Assemblies.DistinctBy(a => a.Id).SelectMany(a => a.Positions).Select(p => (p.Address, p.Place)));
             foreach (var (address, place) in all)
             {
                 if (!first.TryAdd(address, place))

@@ -14,10 +14,17 @@ internal sealed class SwapOfOtherAssembly : IRule
     {
         foreach (var swap in scope.Whole<Repair>().Select(r => r.Swapped).OfType<Swap>().Where(s => scope.Assemblies.ContainsKey(s.Assembly.Id)))
         {
-            foreach (var to in new[] { swap.Out, swap.In }.OfType<Ref>())
+            var strange = new[] { swap.Out, swap.In }.OfType<Ref>()
+                .Select(to => (To: to, Unit: scope.Find<Unit>(to)))
+                .Where(s => s.Unit is { Assembly.Id.Length: > 0 } unit && !scope.IsDead(unit.Assembly) && unit.Assembly.Id != swap.Assembly.Id).ToList();
+            if (strange is [var (_, one), var (_, other)] && one!.Assembly.Id == other!.Assembly.Id)
             {
-                if (scope.Find<Unit>(to) is { Assembly.Id.Length: > 0 } unit && !scope.IsDead(unit.Assembly) && unit.Assembly.Id != swap.Assembly.Id)
-                    yield return Code.At(to.Place, $"'{unit.Id}' is a unit of {unit.Assembly}, not of {swap.Assembly}", "name a unit of the assembly that was swapped");
+                yield return Code.At(swap.Assembly.Place, $"'{one.Id}' and '{other.Id}' are units of {one.Assembly}, not of {swap.Assembly}", "name the assembly that was swapped");
+                continue;
+            }
+            foreach (var (to, unit) in strange)
+            {
+                yield return Code.At(to.Place, $"'{unit!.Id}' is a unit of {unit.Assembly}, not of {swap.Assembly}", "name a unit of the assembly that was swapped");
             }
         }
     }

@@ -14,7 +14,7 @@ internal sealed class WithdrawnBeforeMade : IRule
     {
         foreach (var claim in scope.Whole<Claim>())
         {
-            if (claim.Withdraws is { } to && scope.Find<Claim>(to) is { } earlier && claim.Date.SurelyBefore(earlier.Date))
+            if (claim.Withdraws is { } to && scope.Find<Claim>(to) is { } earlier && !scope.IsFuture(earlier.Date) && claim.Date.SurelyBefore(earlier.Date))
                 yield return Code.At(to.Place, $"withdrawn {claim.Date}, but '{earlier.Id}' was claimed {earlier.Date}", "correct one of the dates, or let the later claim withdraw the earlier one");
         }
     }

@@ -21,7 +21,11 @@ internal sealed class RepairMapper(AddressBook addresses, DiagnosticLog log)
         {
             var position = line.RequiredRef("position");
             if (assembly is null && mustSay && position.Id.Length > 0 && !position.Id.Contains('/', StringComparison.Ordinal))
+            {
+                // Every line that needs it lacks the same one key.
+                mustSay = false;
                 log.Add(ShapeCodes.NoAssembly, position.Place, $"'{position.Id}' does not say in which assembly", $"write assembly/{position.Id}, or add assembly: to the repair");
+            }
             return AddressBook.Position(position, family, local);
         }
         return new Repair

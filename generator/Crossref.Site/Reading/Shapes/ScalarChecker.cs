@@ -101,7 +101,7 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
             return Refuse(value, comma ? ShapeCodes.DecimalComma : ShapeCodes.BadQuantity,
                 comma ? $"'{Shown(value.Text)}' has a decimal comma" : $"'{Shown(value.Text)}' is not a quantity for '{name}'", problem);
         }
-        return quantity.Value >= shape.Least ? value : OutOfRange(value, shape, name);
+        return quantity.Value >= shape.Least ? value : OutOfRange(value, shape, name, isAbove: false);
     }
 
     private Node CheckNumber(ScalarNode value, ValueShape shape, string name)
@@ -112,7 +112,7 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
                 ? Refuse(value, ShapeCodes.DecimalComma, $"'{Shown(value.Text)}' has a decimal comma", $"write the decimal point as a point: {Shown(value.Text.Replace(',', '.'))}")
                 : Refuse(value, ShapeCodes.BadNumber, $"'{Shown(value.Text)}' is not a number", $"write a plain number without a unit, such as {name}: 4");
         }
-        return number >= shape.Least && number <= shape.Most ? value : OutOfRange(value, shape, name);
+        return number >= shape.Least && number <= shape.Most ? value : OutOfRange(value, shape, name, number > shape.Most);
     }
 
     private Node CheckWhole(ScalarNode value, ValueShape shape, string name)
@@ -122,12 +122,12 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
             return Refuse(value, ShapeCodes.BadNumber, $"'{Shown(value.Text)}' is not a whole number",
                 Grouped().IsMatch(value.Text) ? $"write digits only: {name}: {string.Concat(value.Text.Where(char.IsAsciiDigit))}" : $"write digits only, such as {name}: 2");
         }
-        return number >= shape.Least && number <= shape.Most ? value : OutOfRange(value, shape, name);
+        return number >= shape.Least && number <= shape.Most ? value : OutOfRange(value, shape, name, number > shape.Most);
     }
 
-    private RefusedNode OutOfRange(ScalarNode value, ValueShape shape, string name) =>
+    private RefusedNode OutOfRange(ScalarNode value, ValueShape shape, string name, bool isAbove) =>
         Refuse(value, ShapeCodes.OutOfRange, $"'{name}' cannot be {Shown(value.Text)}",
-            string.Create(CultureInfo.InvariantCulture, $"write {shape.Least:0.##} or more, up to {shape.Most:0.##}"));
+            string.Create(CultureInfo.InvariantCulture, $"write {shape.Least:0.##} or more{(isAbove || shape.Most < 1_000 ? $", up to {shape.Most:0.##}" : "")}"));
 
     private RefusedNode Refuse(ScalarNode value, DiagnosticCode code, string message, string hint)
     {

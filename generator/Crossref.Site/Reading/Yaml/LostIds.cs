@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Crossref.Core.Records;
 
 namespace Crossref.Site.Reading.Yaml;
 
@@ -8,12 +9,12 @@ namespace Crossref.Site.Reading.Yaml;
 /// </summary>
 internal static partial class LostIds
 {
-    /// <summary>The type and id that each document of the text seems to carry.</summary>
-    internal static IEnumerable<(string Type, string Id)> In(string text) =>
+    /// <summary>The type and id that each document of the text seems to carry; the id is null where its line makes no sense.</summary>
+    internal static IEnumerable<(RecordType Type, string? Id)> In(string text) =>
         DocumentSplitter.Split(text).Select(d => FirstKey().Match(d.Text)).Where(m => m.Success)
-            .Select(m => (m.Groups["type"].Value, m.Groups["id"].Value));
+            .Select(m => (Words.Parse<RecordType>(m.Groups["type"].Value)!.Value, m.Groups["id"] is { Success: true, Value: var id } ? id : null));
 
-    [GeneratedRegex("""^\s*["']?(?<type>library|family|part|source|claim|repair|machine|unit|bag|order|symptom|question)["']?\s*:\s*["']?(?<id>[A-Za-z0-9-]+)""",
+    [GeneratedRegex("""^\s*["']?(?<type>library|family|part|source|claim|repair|machine|unit|bag|order|symptom|question)["']?[ \t]*:([ \t]*(?<quote>["']?)(?<id>[A-Za-z0-9-]+)\k<quote>[ \t]*(#.*)?$)?""",
         RegexOptions.Multiline | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex FirstKey();
 }
