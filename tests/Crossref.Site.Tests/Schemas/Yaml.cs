@@ -22,6 +22,7 @@ internal static class Yaml
         {
             string scalar => $" {scalar}\n",
             List<object> { Count: 0 } => " []\n",
+            Dictionary<string, object> { Count: 0 } => " {}\n",
             List<object> list => "\n" + string.Concat(list.Select(i => $"{indent}-{Value(i, level + 1)}")),
             Dictionary<string, object> map => "\n" + string.Concat(map.Select(p => $"{indent}{p.Key}:{Value(p.Value, level + 1)}")),
             _ => throw new InvalidOperationException(),
