@@ -8,6 +8,9 @@ namespace Crossref.Cli.Commands;
 /// <summary><c>crossref schema</c>: JSON Schemas of the records, for editors.</summary>
 internal static class SchemaCommand
 {
+    // Another list than a site's, so that neither takes the other's files for its own stale ones.
+    private const string ListName = "crossref-schemas.sha256";
+
     internal static Command Create(CommonOptions options)
     {
         var folder = new Option<string>("--out") { Description = "The folder for the schemas", HelpName = "DIR", DefaultValueFactory = _ => "schemas" };
@@ -22,9 +25,10 @@ internal static class SchemaCommand
             }
             try
             {
-                var changes = new SiteWriter(parsed.GetValue(folder)!).Write(RecordSchemas.Files());
-                output.WriteLine($"{changes.Files} schemas are in {Path.GetFullPath(parsed.GetValue(folder)!)}.");
-                output.WriteLine("Point your editor at record.schema.json for the YAML files of your content folder.");
+                var changes = new SiteWriter(parsed.GetValue(folder)!, ListName).Write(RecordSchemas.Files());
+                output.WriteLine($"{changes.Files} schemas; {changes.Written} were written, {changes.Removed} removed.");
+                output.WriteLine("Point your editor, for the YAML files of your content folder, at:");
+                output.WriteLine("  " + Path.GetFullPath(Path.Combine(parsed.GetValue(folder)!, "record.schema.json")));
                 return ExitCode.Fine;
             }
             catch (SiteFolderException e)

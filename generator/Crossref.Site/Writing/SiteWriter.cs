@@ -5,10 +5,10 @@ namespace Crossref.Site.Writing;
 
 /// <summary>
 /// Puts a site into its folder: writes only what changed, removes pages that are no longer part of it, and never
-/// touches a file that it did not write itself. What it wrote stands in <see cref="ListName"/>, line by line as
+/// touches a file that it did not write itself. What it wrote stands in a list, line by line as
 /// <c>sha256sum -c</c> reads it.
 /// </summary>
-public sealed class SiteWriter(string folder)
+public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
 {
     /// <summary>The list of the site's own files.</summary>
     public const string ListName = "crossref-files.sha256";
@@ -80,7 +80,7 @@ public sealed class SiteWriter(string folder)
 
     private static string StagingOf(string folder) => Path.Combine(folder, ".crossref-next");
 
-    private string ListPath => Path.Combine(_folder, ListName);
+    private string ListPath => Path.Combine(_folder, list);
 
     private string FullPath(string path) => Path.Combine(_folder, path.Replace('/', Path.DirectorySeparatorChar));
 
