@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Crossref.Core.Lookup;
 
 namespace Crossref.Core.Tests.Lookup;
@@ -113,10 +112,9 @@ public class LookupIndexTests
     }
 
     [Fact]
-    public void Twenty_thousand_entries_build_and_answer_within_seconds()
+    public void Twenty_thousand_entries_fill_many_shards_and_every_number_is_found()
     {
         var library = SampleLibrary.Random(20_000, 10);
-        var clock = Stopwatch.StartNew();
         var files = LookupIndex.Build(library);
         var loads = 0;
         var reader = new LookupReader(path =>
@@ -136,7 +134,6 @@ public class LookupIndexTests
         }
 
         Assert.InRange(loads, 1, files.Count);
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(20), $"took {clock.Elapsed}");
     }
 
     private static bool SameHit(LookupHit x, LookupHit y) => (x.Id, x.Score, x.Why) == (y.Id, y.Score, y.Why);
