@@ -73,7 +73,7 @@ public sealed class PageLookTests(ChromiumFixture chromium, RenderedSite site) :
     public async Task A_number_typed_whole_opens_its_part_from_any_depth()
     {
         var page = await chromium.NewPageAsync();
-        await page.GotoAsync(site.Address("positions/halden-a1/head--lamp.html"));
+        await page.GotoAsync(site.Address("positions/tarrock-a1/head--lamp.html"));
         await page.Keyboard.PressAsync("/");
         await page.Keyboard.TypeAsync("or2");
         await page.Locator(".lookup-hit a").First.WaitForAsync();
@@ -100,7 +100,7 @@ public sealed class PageLookTests(ChromiumFixture chromium, RenderedSite site) :
     public async Task A_position_prints_without_what_only_a_screen_can_use(string format)
     {
         var page = await chromium.NewPageAsync();
-        await page.GotoAsync(site.Address("positions/halden-a1/head--roller-bearing-front.html"));
+        await page.GotoAsync(site.Address("positions/tarrock-a1/head--roller-bearing-front.html"));
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         Assert.False(await page.Locator(".top").IsVisibleAsync());
         Assert.True(await page.Locator(".number").IsVisibleAsync());

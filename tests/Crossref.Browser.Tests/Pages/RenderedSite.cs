@@ -23,9 +23,9 @@ public sealed class RenderedSite : IDisposable
     public static IReadOnlyList<string> Kinds { get; } =
     [
         "index.html", "machines.html", "symptoms.html", "parts.html", "shelf.html", "repairs.html", "notes.html", "claims.html", "disputes.html",
-        "questions.html", "sources.html", "cautions.html", "standings.html", "kinds/bearing.html", "roles.html", "families/halden-a1.html",
-        "assemblies/halden-a1/head.html", "assemblies/halden-a1/tray.html", "positions/halden-a1/head--roller-bearing-front.html",
-        "positions/halden-a1/head--lamp.html", "positions/halden-a1/head--switch.html", "parts/brg-a.html", "parts/kit-a.html", "parts/lmp-a.html",
+        "questions.html", "sources.html", "cautions.html", "standings.html", "kinds/bearing.html", "roles.html", "families/tarrock-a1.html",
+        "assemblies/tarrock-a1/head.html", "assemblies/tarrock-a1/tray.html", "positions/tarrock-a1/head--roller-bearing-front.html",
+        "positions/tarrock-a1/head--lamp.html", "positions/tarrock-a1/head--switch.html", "parts/brg-a.html", "parts/kit-a.html", "parts/lmp-a.html",
         "machines/folder.html", "symptoms/squeal.html", "repairs/repair-1.html", "notes/bearings.html", "sources/fa-list.html",
     ];
 

@@ -12,16 +12,16 @@ public sealed class PositionPageTests
     [Fact]
     public void The_best_part_comes_first_with_its_reason_and_the_way_round()
     {
-        var answer = Page("halden-a1/head--roller-bearing-front").QuerySelector(".answer")!;
+        var answer = Page("tarrock-a1/head--roller-bearing-front").QuerySelector(".answer")!;
         Assert.Equal("HA-1", Text(answer.QuerySelector(".number")));
-        Assert.Contains("documented Named in the maker's list (Parts list, Halden A1, p. 3).", Text(answer.QuerySelector(".why")), StringComparison.Ordinal);
+        Assert.Contains("documented Named in the maker's list (Parts list, Tarrock A1, p. 3).", Text(answer.QuerySelector(".why")), StringComparison.Ordinal);
         Assert.Contains("Which way round flange inboard", Text(answer.QuerySelector(".at-hand")), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Kept_samples_are_shown_and_never_counted()
     {
-        var house = Text(Page("halden-a1/head--roller-bearing-front").QuerySelector(".best .at-hand"));
+        var house = Text(Page("tarrock-a1/head--roller-bearing-front").QuerySelector(".best .at-hand"));
         Assert.Contains("in idle unit spare-head", house, StringComparison.Ordinal);
         Assert.Contains("1 in bag b-2, B4, sample (not for fitting)", house, StringComparison.Ordinal);
     }
@@ -29,7 +29,7 @@ public sealed class PositionPageTests
     [Fact]
     public void A_place_without_an_answer_says_so_first_and_what_would_change_that()
     {
-        var page = Page("halden-a1/head--switch");
+        var page = Page("tarrock-a1/head--switch");
         Assert.Contains("Only the maker’s document counts here", Text(page.QuerySelector(".safety")), StringComparison.Ordinal);
         var answer = page.QuerySelector(".answer")!;
         Assert.Equal("No part is accepted here: the maker's document names none.", Text(answer.QuerySelector(".none")));
@@ -39,18 +39,18 @@ public sealed class PositionPageTests
     [Fact]
     public void An_answer_that_depends_on_the_machine_is_given_machine_by_machine()
     {
-        var answer = Page("halden-a1/head--lamp").QuerySelector(".answer")!;
+        var answer = Page("tarrock-a1/head--lamp").QuerySelector(".answer")!;
         Assert.Equal("It depends on the machine.", Text(answer.QuerySelector(".none")));
         var machines = answer.QuerySelectorAll(".machines > li").Select(Text).ToList();
         Assert.Contains("Old folder A1, serial 1200, 230 V HA-20 documented", machines[0], StringComparison.Ordinal);
-        var roller = Page("halden-a1/head--roller").QuerySelectorAll(".machines > li").Select(Text).ToList();
+        var roller = Page("tarrock-a1/head--roller").QuerySelectorAll(".machines > li").Select(Text).ToList();
         Assert.Contains("HA-8", roller[0], StringComparison.Ordinal);
     }
 
     [Fact]
     public void What_contradicts_and_what_tells_it_apart_stand_with_the_evidence()
     {
-        var page = Page("halden-a1/head--roller-bearing-front");
+        var page = Page("tarrock-a1/head--roller-bearing-front");
         Assert.Contains("Equally strong yes and no", Text(page.QuerySelector("[aria-labelledby=disputed]")), StringComparison.Ordinal);
         var evidence = Text(page.QuerySelector(".evidence"));
         Assert.Contains("What tells yes and no apart: date (yes until 2026-01-05, no since 2026-01-06).", evidence, StringComparison.Ordinal);
@@ -61,16 +61,16 @@ public sealed class PositionPageTests
     [Fact]
     public void What_was_taken_back_stays_struck_with_the_reason()
     {
-        var struck = Page("halden-a1/head--roller-bearing-rear").QuerySelector(".evidence .struck")!;
+        var struck = Page("tarrock-a1/head--roller-bearing-rear").QuerySelector(".evidence .struck")!;
         Assert.NotNull(struck.QuerySelector("s"));
         Assert.Contains("Taken back by A. Reed on 2026-01-09: It was the other bag.", Text(struck), StringComparison.Ordinal);
-        var claim = Parse("claims.html").GetElementById("r-2026-01-08-mill-street-dddd")!;
+        var claim = Parse("claims.html").GetElementById("r-2026-01-08-ferry-lane-dddd")!;
         Assert.Contains("Taken back by A. Reed", Text(claim), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Sizes_that_nobody_knows_stay_visible() =>
-        Assert.Contains(Page("halden-a1/head--roller-bearing-front").QuerySelectorAll("table.sizes .unknown"), c => Text(c) == "unknown");
+        Assert.Contains(Page("tarrock-a1/head--roller-bearing-front").QuerySelectorAll("table.sizes .unknown"), c => Text(c) == "unknown");
 
     [Fact]
     public void A_library_in_inches_shows_inches()
