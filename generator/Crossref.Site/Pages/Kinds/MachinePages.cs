@@ -52,7 +52,7 @@ internal sealed class MachinePages(Desk desk)
             var since = before is null || reading.Reset || before.Count.Unit != reading.Count.Unit || reading.Count.Value < before.Count.Value
                 ? ""
                 : "+" + CandidateViews.Number(reading.Count.Value - before.Count.Value);
-            rows.Add(new ReadingRow(reading.Date.ToString(), reading.Count.ToString(), reading.Reset ? "set anew" : reading.Counter ?? "total", since));
+            rows.Add(new ReadingRow(reading.Date.ToString(), reading.Count.ToString(), (reading.Counter ?? "total") + (reading.Reset ? ", set anew" : ""), since));
             last[reading.Counter ?? ""] = reading;
         }
         return Enumerable.Reverse(rows);

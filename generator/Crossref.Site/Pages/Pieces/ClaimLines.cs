@@ -21,6 +21,7 @@ internal sealed class ClaimLines(Desk desk, PageLinks links)
             Part = _parts.Part(claim.Part.Id),
             About = About(claim),
             Statement = counts is null ? _evidence.Of(claim) : _evidence.Of(counts),
+            Orientation = OrientationText.Of(claim.Orientation),
             Pictures = desk.PicturesFor(links, claim.Pictures),
             Withdraws = claim.Withdraws is { } other ? links.Record(other.Id) : null,
             Contradicted = counts is not null && said.Any(s => s.IsPositive != counts.IsPositive),

@@ -13,6 +13,8 @@ public sealed record ClaimLine
     public required Phrase About { get; init; }
     /// <summary>What it says.</summary>
     public required StatementView Statement { get; init; }
+    /// <summary>Which way round it was fitted; null when the claim does not say.</summary>
+    public string? Orientation { get; init; }
     /// <summary>Pictures.</summary>
     public required IReadOnlyList<PictureView> Pictures { get; init; }
     /// <summary>The claim it takes back.</summary>
