@@ -149,7 +149,9 @@ public sealed class RecentlyViewedTests(ChromiumFixture chromium, DemoSite site)
         await page.GotoAsync(site.Address("index.html"));
         await Expect(page.Locator(".lookup-recent a")).ToHaveCountAsync(1);
         await page.Locator(".lookup-text").FillAsync("squeal");
+        await Expect(page.Locator(".lookup-hit a").First).ToHaveTextAsync("Squeal");
         await page.Locator(".lookup-hit a").First.ClickAsync();
+        await Expect(page).ToHaveURLAsync(site.Address("symptoms/squeal.html"));
         await page.GotoAsync(site.Address("index.html"));
         await Expect(page.Locator(".lookup-recent a").First).ToHaveTextAsync("Squeal");
     }
