@@ -85,7 +85,8 @@
 
     // The address carries the state, so that going back, or a note of the address, brings it again.
     remember() {
-      const state = new URLSearchParams(window.location.hash.slice(1));
+      // A plain place on the page, such as #sheet, is no state.
+      const state = new URLSearchParams(window.location.hash.includes("=") ? window.location.hash.slice(1) : "");
       if (this.input.value) state.set(this.rowsKey, this.input.value);
       else state.delete(this.rowsKey);
       if (this.sorted) state.set(this.sortKey, `${this.sorted.column}-${this.sorted.direction > 0 ? "up" : "down"}`);
