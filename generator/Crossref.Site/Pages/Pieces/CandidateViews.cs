@@ -37,13 +37,12 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
         refusal.Reason,
         Stock(refusal.Part));
 
-    /// <summary>Where pieces of a part lie. Several positions of one unit may hold the same part: they are one line.</summary>
+    /// <summary>Where pieces of a part lie.</summary>
     internal IReadOnlyList<StockLine> Stock(string part) =>
     [
-        .. desk.Fits.House.Of(part).GroupBy(item => item.Id, StringComparer.Ordinal).Select(held => (Item: held.First(), Count: held.Sum(i => i.Quantity)))
-            .Select(x => new StockLine(
-                links.Record(x.Item.Id), HolderWord(x.Item.Holder), x.Count, x.Item.Grade is { } grade ? GradeText(grade) : null, x.Item.Bin,
-                IsUsable(x.Item.Grade), x.Item.Holder == RecordType.Unit && desk.Library.Units.GetValueOrDefault(x.Item.Id) is { BackInService: true })),
+        .. desk.Fits.House.Of(part).Select(item => new StockLine(
+            links.Record(item.Id), HolderWord(item.Holder), item.Quantity, item.Grade is { } grade ? GradeText(grade) : null, item.Bin,
+            IsUsable(item.Grade), item.Holder == RecordType.Unit && desk.Library.Units.GetValueOrDefault(item.Id) is { BackInService: true })),
     ];
 
     /// <summary>How many can be fitted and where they lie, in a few words: "2 (B4, unit in rack 2)".</summary>
