@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Crossref.Cli.Commands;
 using Crossref.Cli.Printing;
+using Crossref.Core.Arithmetic;
 
 namespace Crossref.Cli;
 
@@ -25,6 +26,7 @@ public static class CommandLine
             FindCommand.Create(options),
             SchemaCommand.Create(options),
         };
+        foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));
         options.AddTo(root);
         var parsed = root.Parse(args);
         try

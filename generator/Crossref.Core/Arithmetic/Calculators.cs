@@ -1,0 +1,8 @@
+namespace Crossref.Core.Arithmetic;
+
+/// <summary>Every calculator there is.</summary>
+public static class Calculators
+{
+    /// <summary>In the order in which a reader meets them.</summary>
+    public static IReadOnlyList<Calculator> All { get; } = [];
+}
