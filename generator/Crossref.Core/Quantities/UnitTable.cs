@@ -6,6 +6,9 @@ public static class UnitTable
     /// <summary>The signs of the units that may be written for a dimension; none for a plain number.</summary>
     public static IEnumerable<string> Symbols(Dimension dimension) => Of(dimension).Select(u => u.Symbol).Where(s => s.Length > 0);
 
+    /// <summary>The units that may be written for a dimension and how many of its own unit each is; the own unit first.</summary>
+    public static IEnumerable<(string Symbol, decimal Factor)> Factors(Dimension dimension) => Of(dimension).Select(u => (u.Symbol, u.Factor));
+
     internal static IReadOnlyList<MeasureUnit> Of(Dimension dimension) => dimension switch
     {
         Dimension.Length => [new("mm", 1), new("cm", 10), new("m", 1000), new("in", 25.4m), new("um", 0.001m), new("µm", 0.001m)],

@@ -1,0 +1,18 @@
+using System.Text.Json.Nodes;
+using Crossref.Core.Quantities;
+
+namespace Crossref.Site.Pages.Calculation;
+
+/// <summary>The tables that the site's calculators read: the very ones that the commands use, so that neither can drift.</summary>
+internal static class CalculatorTables
+{
+    /// <summary>All tables, by the name under which the scripts find them.</summary>
+    internal static JsonObject All() => new()
+    {
+        ["units"] = Units(),
+    };
+
+    private static JsonObject Units() => new(Enum.GetValues<Dimension>().Select(d => KeyValuePair.Create(
+        d.ToString(),
+        (JsonNode?)new JsonArray([.. UnitTable.Factors(d).Select(u => new JsonObject { ["symbol"] = u.Symbol, ["factor"] = (double)u.Factor })]))));
+}
