@@ -32,9 +32,13 @@ internal sealed class SizesAgainstClaim : IRule
         }
     }
 
-    private static IEnumerable<Part> Others(CheckScope scope, Claim claim) =>
-        (claim.Replaces is { } other ? [other] : scope.Position(claim.At)?.Listed.Select(l => l.Part) ?? [])
-        .Select(to => scope.Find<Part>(to)).OfType<Part>().Where(p => !p.Retired && p.Id != claim.Part.Id).DistinctBy(p => p.Id);
+    // A listed part may differ from another one that is listed for other machines.
+    private static IEnumerable<Part> Others(CheckScope scope, Claim claim)
+    {
+        var others = claim.Replaces is { } other ? [other] : scope.Position(claim.At)?.Listed.Select(l => l.Part).ToList() ?? [];
+        return others.Exists(o => o.Id == claim.Part.Id) ? [] :
+            others.Select(to => scope.Find<Part>(to)).OfType<Part>().Where(p => !p.Retired).DistinctBy(p => p.Id);
+    }
 
     // A change is there to get over a difference. Ratings and closures are compared on the pages, but they do not keep a part from going in.
     private static bool Matters(Claim claim, SizeComparison comparison) =>
