@@ -6,5 +6,5 @@ namespace Crossref.Core.Arithmetic;
 public static class Calculators
 {
     /// <summary>In the order in which a reader meets them.</summary>
-    public static IReadOnlyList<Calculator> All { get; } = [FitCalculator.Create(), SpringCalculator.Create()];
+    public static IReadOnlyList<Calculator> All { get; } = [BearingCalculator.Create(), FitCalculator.Create(), SpringCalculator.Create()];
 }
