@@ -4,5 +4,5 @@ namespace Crossref.Core.Arithmetic;
 public static class Calculators
 {
     /// <summary>In the order in which a reader meets them.</summary>
-    public static IReadOnlyList<Calculator> All { get; } = [];
+    public static IReadOnlyList<Calculator> All { get; } = [Workings.GearCalculator.Create()];
 }
