@@ -13,6 +13,7 @@ internal static class CalculatorTables
         ["limits"] = LimitsTable.All(),
         ["materials"] = MaterialTable.All(),
         ["springs"] = SpringTable.All(),
+        ["gears"] = GearsTable.Write(),
     };
 
     private static JsonObject Units() => new(Enum.GetValues<Dimension>().Select(d => KeyValuePair.Create(
