@@ -8,6 +8,8 @@ public static class Calculators
     /// <summary>In the order in which a reader meets them.</summary>
     public static IReadOnlyList<Calculator> All { get; } =
     [
+        FitCalculator.Create(),
+        SpringCalculator.Create(),
         LampCalculator.Create(),
         ThermistorCalculator.Create(),
         RepeatCalculator.Create(),
