@@ -126,6 +126,7 @@
         field.say(shown ? problem : "");
         if (problem && !shown) missing.push(problem);
         field.box.classList.toggle("left-empty", field.text === "");
+        field.box.classList.toggle("has-unit", /[^\d\s.,+/±-]/.test(field.text));
       }
       this.show(working, missing);
     }
