@@ -1,8 +1,10 @@
+using Crossref.Core.Arithmetic.Workings;
+
 namespace Crossref.Core.Arithmetic;
 
 /// <summary>Every calculator there is.</summary>
 public static class Calculators
 {
     /// <summary>In the order in which a reader meets them.</summary>
-    public static IReadOnlyList<Calculator> All { get; } = [];
+    public static IReadOnlyList<Calculator> All { get; } = [FitCalculator.Create(), SpringCalculator.Create()];
 }
