@@ -34,13 +34,16 @@ internal sealed class CalculatorPages(Desk desk)
     private static IReadOnlyList<Link> Questions(Calculator calculator, PageLinks links) =>
         [.. BenchQuestions.Of(calculator.Name).Select(q => new Link($"{links.Href(PageMap.Of(calculator))}#{q.State}", q.Question))];
 
-    private static FieldView Field(CalculatorInput input) => new(
-        "field-" + input.Name, input, input.Measures is { } dimension ? UnitTable.Symbols(dimension).FirstOrDefault("") : "", Hint(input));
-
-    private static string Hint(CalculatorInput input) => string.Join(' ', new[]
+    private static FieldView Field(CalculatorInput input)
     {
-        input.Choices.Count == 0 && input.Example.Length > 0 ? $"Such as {input.Example}." : "",
-        input.Choices.Count == 0 && input.Default.Length > 0 ? $"Left empty, it counts as {input.Default}." : "",
-        input.Help,
-    }.Where(t => t.Length > 0));
+        var unit = input.Measures is { } dimension ? UnitTable.Symbols(dimension).FirstOrDefault("") : "";
+        var isWritten = input.Choices.Count == 0;
+        var hint = new[]
+        {
+            isWritten && input.Example.Length > 0 ? $"Such as {input.Example}." : "",
+            isWritten && input.Default.Length > 0 ? $"Left empty, it counts as {$"{input.Default} {unit}".TrimEnd()}." : "",
+            input.Help,
+        };
+        return new FieldView("field-" + input.Name, input, unit, string.Join(' ', hint.Where(t => t.Length > 0)));
+    }
 }
