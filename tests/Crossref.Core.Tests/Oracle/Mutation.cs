@@ -56,6 +56,12 @@ internal enum Mutation
     NoSamePosition, SamePositionOfAnyKind, SamePositionOfAnyRank, SamePositionFromRan,
     SamePositionAlwaysWithoutMachine, SamePositionAlwaysInMachine, SamePositionByTheStronger, SamePositionWorst,
     SamePositionLastAddress, SamePositionConditionsHidden, SamePositionChangesHidden, ExceptionsOfOtherStepsHidden, ListedWheneverListed, SamePositionConditionsExclude, SamePositionConditionsCount,
+    // Sizes.
+    NoSameSize, SameSizeOfAnyKind, SameSizeOfKindsWithoutSizes, SameSizeOfMustMatchOnly, SameSizeRanksAsTold, UnknownSizesAgree, UnknownSizesDiffer,
+    UncertaintiesAddUp, UncertaintyIsIgnored, ToleranceIsIgnored, UncertaintyAndToleranceAddUp, SmallerOfUncertaintyAndTolerance,
+    DesignationSaysNothing, DesignationBeatsTyped, ShieldsByTheLetter, MustMatchDoesNothing, EveryDecidingMustMatch, MustMatchAnyListed,
+    MustMatchFalseListingCounts, MustMatchUnknownListingIsNone, MustMatchRetiredListedCounts, MismatchedStaysOnPaths, MismatchedDisputeStaysDisputed,
+    MismatchedWithoutPathCounts,
     // Paths.
     TwoStepsAtMost, FourStepsAtMost, LeadGoesOn, FirstStepIsTheStanding, LastStepIsTheStanding, OneSubstitutionIsALead,
     TwoSubstitutionsKeep, ThreeSubstitutionsMakeALead, LeadStepKeeps, ConditionsOfFirstStepOnly, ChangesOfFirstStepOnly,
