@@ -1,5 +1,4 @@
 using Crossref.Core.Arithmetic.Bearings;
-using Crossref.Core.Quantities;
 using Crossref.Core.Records;
 
 namespace Crossref.Core.Sizes;
@@ -37,7 +36,7 @@ public sealed class SizeBook(Library library)
     /// <summary>What a part's designation says of its sizes; nothing when it has none, or none that is known.</summary>
     public static IReadOnlyDictionary<string, Size> FromDesignation(Part part) =>
         part.Kind.Name == "bearing" && part.Standard is { } standard && BearingDesignation.Read(standard) is { } designation
-            ? designation.Sizes
+            ? BearingSizes.Of(designation)
             : Records.Nothing.Sizes;
 
     /// <summary>Two parts, attribute by attribute, over what decides for the first one's kind.</summary>

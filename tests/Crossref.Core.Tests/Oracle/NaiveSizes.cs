@@ -1,3 +1,5 @@
+using System.Globalization;
+using Crossref.Core.Quantities;
 using Crossref.Core.Records;
 
 namespace Crossref.Core.Tests.Oracle;
@@ -6,7 +8,7 @@ namespace Crossref.Core.Tests.Oracle;
 /// Section 4 of DESIGN.md read word by word, for the kinds and values that the random libraries hold. Tolerances and
 /// dimensions are typed here once more: ISO 492 class Normal, ISO 286-1 grade IT9, ISO 2768-1 class m, and the trade's own.
 /// </summary>
-internal sealed class NaiveSizes(Library library, Func<Mutation, bool> believes)
+internal sealed class NaiveSizes(Func<Mutation, bool> believes)
 {
     /// <summary>"Each kind names its deciding attributes"</summary>
     private static readonly Dictionary<string, string[]> Deciding = new()
@@ -36,7 +38,7 @@ internal sealed class NaiveSizes(Library library, Func<Mutation, bool> believes)
     /// <summary>"P and Q, of one kind with at least one deciding attribute, have all of them known and in agreement"</summary>
     internal bool Same(Part p, Part q)
     {
-        if (p.Kind != q.Kind && !believes(Mutation.SameSizeOfAnyKind)) return false;
+        if (p.Kind != q.Kind) return false;
         if (!Deciding.TryGetValue(q.Kind.Name, out var attributes)) return believes(Mutation.SameSizeOfKindsWithoutSizes);
         if (believes(Mutation.SameSizeOfMustMatchOnly)) attributes = Must.GetValueOrDefault(q.Kind.Name) ?? attributes;
         return attributes.All(a => Agree(q.Kind.Name, a, p, q) ?? believes(Mutation.UnknownSizesAgree));
@@ -76,13 +78,13 @@ internal sealed class NaiveSizes(Library library, Func<Mutation, bool> believes)
         if (part.Kind.Name == "bearing" && part.Standard is { } standard && Designations.TryGetValue(standard, out var values))
         {
             var at = Array.IndexOf(Deciding["bearing"], attribute);
-            if (at is >= 0 and < 3) said = new Size(values[at], new Quantities.Quantity(decimal.Parse(values[at], System.Globalization.CultureInfo.InvariantCulture), 0, Quantities.Dimension.Length));
+            if (at is >= 0 and < 3) said = new Size(values[at], new Quantity(decimal.Parse(values[at], CultureInfo.InvariantCulture), 0, Dimension.Length));
             else if (at is >= 3 and < 6) said = new Size(values[at], null);
         }
         return believes(Mutation.DesignationBeatsTyped) ? said ?? typed : typed ?? said;
     }
 
-    private string Word(string text) => text.ToUpperInvariant() == "ZZ" && !believes(Mutation.ShieldsByTheLetter) ? "2Z" : text.ToUpperInvariant();
+    private string Word(string text) => text == "ZZ" && !believes(Mutation.ShieldsByTheLetter) ? "2Z" : text;
 
     private static double Tolerance(string kind, string attribute, double value) => (kind, attribute) switch
     {

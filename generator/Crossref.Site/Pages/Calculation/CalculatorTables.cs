@@ -10,6 +10,9 @@ internal static class CalculatorTables
     internal static JsonObject All() => new()
     {
         ["units"] = Units(),
+        ["limits"] = LimitsTable.All(),
+        ["materials"] = MaterialTable.All(),
+        ["springs"] = SpringTable.All(),
     };
 
     private static JsonObject Units() => new(Enum.GetValues<Dimension>().Select(d => KeyValuePair.Create(
