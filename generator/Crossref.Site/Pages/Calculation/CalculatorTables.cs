@@ -10,6 +10,7 @@ internal static class CalculatorTables
     internal static JsonObject All() => new()
     {
         ["units"] = Units(),
+        ["bearings"] = BearingTables.All(),
     };
 
     private static JsonObject Units() => new(Enum.GetValues<Dimension>().Select(d => KeyValuePair.Create(
