@@ -6,5 +6,14 @@ namespace Crossref.Core.Arithmetic;
 public static class Calculators
 {
     /// <summary>In the order in which a reader meets them.</summary>
-    public static IReadOnlyList<Calculator> All { get; } = [FitCalculator.Create(), SpringCalculator.Create()];
+    public static IReadOnlyList<Calculator> All { get; } =
+    [
+        RepeatCalculator.Create(),
+        BearingCalculator.Create(),
+        FitCalculator.Create(),
+        GearCalculator.Create(),
+        LampCalculator.Create(),
+        ThermistorCalculator.Create(),
+        SpringCalculator.Create(),
+    ];
 }
