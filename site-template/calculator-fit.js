@@ -147,7 +147,7 @@
     return ` At ${warm} ${words(gap, 3, tools)}.`;
   }
 
-  window.crossrefCalculators.all.fit = (inputs, tools, tables) => {
+  window.crossrefCalculators.all["fit"] = (inputs, tools, tables) => {
     const { line, figure, interval } = tools;
     const [lines, cautions] = [[], []];
     const size = inputs.measure("size");

@@ -10,7 +10,7 @@ public class MaterialTests
     private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
     {
         ["PEEK unfilled"] = "peek", ["PI (polyimide)"] = "pi", ["PAI unfilled"] = "pai", ["PPS"] = "pps", ["PTFE virgin"] = "ptfe", ["POM (acetal)"] = "pom",
-        ["PA66 unfilled"] = "pa66", ["Phenolic, glass filled"] = "phenolic", ["Bearing steel, hardened (100Cr6 type)"] = "bearing-steel",
+        ["PA66 unfilled"] = "nylon", ["Phenolic, glass filled"] = "phenolic", ["Bearing steel, hardened (100Cr6 type)"] = "bearing-steel",
         ["Mild steel C 0.12-0.20"] = "steel", ["Medium carbon steel C 0.3-0.5"] = "carbon-steel", ["Stainless 304"] = "stainless-304",
         ["Stainless 440C martensitic"] = "stainless-440c", ["Grey cast iron FC200"] = "cast-iron", ["Aluminium 1100"] = "aluminium-1100",
         ["Aluminium 6061"] = "aluminium", ["Copper"] = "copper", ["Brass (free cutting)"] = "brass", ["Bearing bronze C93200"] = "bronze", ["Fused quartz (lamp tube)"] = "quartz",
