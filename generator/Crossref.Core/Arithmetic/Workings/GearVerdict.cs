@@ -32,7 +32,7 @@ internal sealed record GearVerdict(IReadOnlyList<WorkingLine> Lines, IReadOnlyLi
         {
             Agreement.Agrees => "yes by these sizes",
             Agreement.Differs => $"no, they differ in {Names(Agreement.Differs)}",
-            _ => $"unknown; still to be measured on both: {Names(Agreement.Unknown)}",
+            _ => $"unknown; still to be measured: {Names(Agreement.Unknown)}",
         };
     }
 
