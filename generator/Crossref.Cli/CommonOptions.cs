@@ -32,6 +32,9 @@ internal sealed class CommonOptions
 
     internal string Content(ParseResult parsed) => parsed.GetValue(_content)!;
 
+    /// <summary>Whether the command line names the folder itself.</summary>
+    internal bool NamesContent(ParseResult parsed) => parsed.GetResult(_content) is { Implicit: false };
+
     internal bool Json(ParseResult parsed) => parsed.GetValue(_json);
 
     /// <summary>The date to work with: the one that was given, else the clock's.</summary>

@@ -47,10 +47,13 @@ internal sealed class Workspace
         }
     }
 
+    /// <summary>The library; null when it has errors.</summary>
+    internal Library? SoundLibrary => HasErrors ? null : _library;
+
     /// <summary>The library, or null after its errors were printed.</summary>
     internal Library? LibraryOrErrors(ParseResult parsed)
     {
-        if (!HasErrors) return _library;
+        if (SoundLibrary is { } library) return library;
         DiagnosticPrinter.Print(Diagnostics.Where(d => d.Severity == Severity.Error).ToList(), parsed.InvocationConfiguration.Error);
         return null;
     }

@@ -32,7 +32,7 @@ internal static class CalculatorCommand
         command.SetAction(parsed =>
         {
             var texts = read.Select(r => (r.Key, Text: r.Value(parsed))).Where(r => r.Text is not null).ToDictionary(r => r.Key, r => r.Text!, StringComparer.Ordinal);
-            var result = calculator.Run(texts, OnRecord.Nothing);
+            var result = calculator.Run(texts, calculator.LooksAtRecords ? Record(options, parsed) : OnRecord.Nothing);
             if (result.Working is not { } working)
                 throw new CannotRunException(
                     string.Join("\n", result.Problems.Select(p => $"{p.Input}: {p.Message}")), $"Try: crossref {calculator.Name} --help");
@@ -44,6 +44,28 @@ internal static class CalculatorCommand
         return command;
     }
 
+    // The arithmetic needs no records, so that records that are missing or wrong are no reason to stop.
+    private static OnRecord Record(CommonOptions options, ParseResult parsed)
+    {
+        if (!options.NamesContent(parsed) && !Directory.Exists(options.Content(parsed))) return OnRecord.Nothing;
+        var error = parsed.InvocationConfiguration.Error;
+        try
+        {
+            if (Workspace.Open(options, parsed).SoundLibrary is { } library) return OnRecord.Of(library);
+            error.WriteLine("crossref: The records were not searched, because some are wrong; crossref check lists what is wrong.");
+        }
+        catch (CannotRunException e)
+        {
+            error.WriteLine($"crossref: {e.Message} The records were not searched.");
+        }
+        return OnRecord.Nothing;
+    }
+
     private static string Describe(CalculatorInput input) => string.Join(
-        ", ", new[] { input.Label, input.Choices.Count > 0 ? string.Join(" or ", input.Choices) : "", input.Example.Length > 0 ? "such as " + input.Example : "" }.Where(t => t.Length > 0));
+        ", ",
+        new[]
+        {
+            input.Label, input.Choices.Count > 0 ? string.Join(" or ", input.Choices) : "", input.Example.Length > 0 ? "such as " + input.Example : "",
+            input.Default.Length > 0 ? input.Default + " when not given" : "",
+        }.Where(t => t.Length > 0)) + (input.Help.Length > 0 ? ". " + input.Help : "");
 }

@@ -9,6 +9,9 @@ namespace Crossref.Core.Arithmetic;
 public sealed record Calculator(
     string Name, string Title, string Purpose, IReadOnlyList<CalculatorInput> Inputs, Func<CalculatorInputs, OnRecord, Working?> Work)
 {
+    /// <summary>Whether it looks at what the library has on record.</summary>
+    public bool LooksAtRecords { get; init; }
+
     /// <summary>Works out what was written, by the inputs' names.</summary>
     /// <param name="texts">What was written.</param>
     /// <param name="record">What the library has on record; <see cref="OnRecord.Nothing"/> when there is none.</param>

@@ -18,6 +18,7 @@ public static class Checks
         new FittedWithoutOrientation(), new ListedWithoutOrientation(), new BagBelowZero(), new CounterBackwards(),
         new TakenFromOther(), new UnitInOtherFamily(), new SwapOfOtherAssembly(),
         new FutureDate(), new OrderDates(), new UsedBeforeThere(), new WithdrawnBeforeMade(),
+        new UnknownDesignation(), new SizeAgainstDesignation(), new SizesAgainstClaim(),
     ];
 
     /// <summary>Every diagnostic of every rule, sorted by place and code.</summary>

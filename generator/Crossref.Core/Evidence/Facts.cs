@@ -13,6 +13,7 @@ public sealed class Facts
     private readonly MachineContext _context;
     private readonly Dictionary<(string, string), Fact> _direct = [];
     private readonly Dictionary<(string, string, string), Fact> _comparisons = [];
+    private readonly Dictionary<string, IReadOnlyList<string>> _listed = new(StringComparer.Ordinal);
 
     /// <summary>Facts for a machine of the library; without one, every condition is unknown.</summary>
     public Facts(Library library, StatementBook book, Machine? machine)
@@ -48,6 +49,17 @@ public sealed class Facts
         if (where is not null && _library.Positions.TryGetValue(where, out var position)) return Substitution(part, insteadOf, position);
         var covering = _book.Comparisons(part, insteadOf).Where(s => s.Where is null || s.Where == where).ToList();
         return Judge.Decide(_library, covering, MachineContext.None, IsSafety(part) || IsSafety(insteadOf));
+    }
+
+    /// <summary>The parts that the maker's list names for a position, in order of id; those whose condition is false for the machine are left out.</summary>
+    public IReadOnlyList<string> Listed(Position position)
+    {
+        if (_listed.TryGetValue(position.Address, out var listed)) return listed;
+        return _listed[position.Address] =
+        [
+            .. _book.PartsAt(position.Address).Where(part => _book.Direct(part, position.Address)
+                .Any(s => s.Kind == StatementKind.Listing && s.HoldsFor(ContextAt(position)) != Truth.False)),
+        ];
     }
 
     private MachineContext ContextAt(Position position) =>

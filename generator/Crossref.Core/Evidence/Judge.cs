@@ -11,7 +11,7 @@ internal static class Judge
         List<Statement> positives = [], negatives = [], exceptions = [];
         foreach (var statement in statements)
         {
-            var truth = Holds(statement, machine);
+            var truth = statement.HoldsFor(machine);
             if (truth == Truth.False) continue;
             if (statement.IsPositive) positives.Add(statement);
             else if (truth == Truth.True || safety) negatives.Add(statement);
@@ -46,9 +46,6 @@ internal static class Judge
         _ when no == yes => FactState.Disputed,
         _ => FactState.Stands,
     };
-
-    private static Truth Holds(Statement statement, MachineContext machine) =>
-        statement.Terms.Count == 0 ? Truth.True : statement.Terms.Min(t => t.HoldsFor(machine));
 
     private static IEnumerable<Term> Unknown(Statement statement, MachineContext machine) =>
         statement.Terms.Where(t => t.HoldsFor(machine) == Truth.Unknown);

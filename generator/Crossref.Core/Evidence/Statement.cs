@@ -25,6 +25,8 @@ public sealed record Statement
     public Condition OnlyIf { get; init; } = Condition.None;
     /// <summary><see cref="OnlyIf"/> term by term.</summary>
     public IReadOnlyList<Term> Terms { get; init; } = [];
+    /// <summary>Whether it speaks of a machine: it does when every term holds, and does not when one is false.</summary>
+    public Truth HoldsFor(MachineContext machine) => Terms.Count == 0 ? Truth.True : Terms.Min(t => t.HoldsFor(machine));
     /// <summary>What was done to make it fit; null for nothing.</summary>
     public string? Change { get; init; }
     /// <summary>How long it ran; null when it did not, or nobody counted.</summary>

@@ -1,5 +1,6 @@
 using Crossref.Core.Evidence;
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 
 namespace Crossref.Core.Interchange;
 
@@ -19,10 +20,14 @@ public sealed class Fits
         _book = new StatementBook(library);
         _wording = new Wording(library);
         _house = new House(library);
+        Sizes = new SizeBook(library);
     }
 
     /// <summary>The library's statements.</summary>
     public StatementBook Book => _book;
+
+    /// <summary>The sizes of the library's parts.</summary>
+    public SizeBook Sizes { get; }
 
     /// <summary>What is in the house.</summary>
     public House House => _house;
@@ -41,18 +46,27 @@ public sealed class Fits
         var place = _library.Positions[position];
         var facts = FactsFor(machine);
         var safety = _library.IsSafety(place);
-        var candidates = new PathSearch(_library, _book, facts, place).Run()
+        var search = new PathSearch(_library, _book, Sizes, facts, place);
+        var candidates = search.Run()
             .OrderBy(p => p.IsLead).ThenByDescending(p => p.Weakest).ThenBy(p => p.Length).ThenBy(p => p.Part, StringComparer.Ordinal)
             .Select(path => ToCandidate(path, place));
-        return new FitsAnswer(position, machine, safety, [.. candidates], Refused(FactState.Disputed), Refused(FactState.RuledOut));
+        var listed = facts.Listed(place);
+        var disputed = Refused(FactState.Disputed).ToLookup(r => Sizes.Mismatches(r.Part, listed).Count > 0);
+        var mismatched = search.Mismatched.Concat(disputed[true].Select(r => r.Part)).Select(part => Mismatch(part, listed, facts.Direct(part, place)));
+        return new FitsAnswer(
+            position, machine, safety, [.. candidates], [.. disputed[false]],
+            [.. Refused(FactState.RuledOut).Concat(mismatched).OrderBy(r => r.Part, StringComparer.Ordinal)]);
 
-        IReadOnlyList<Refusal> Refused(FactState state) =>
-        [
-            .. _book.PartsAt(position).Select(part => (Part: part, Fact: facts.Direct(part, place)))
+        IEnumerable<Refusal> Refused(FactState state) =>
+            _book.PartsAt(position).Select(part => (Part: part, Fact: facts.Direct(part, place)))
                 .Where(x => x.Fact.State == state)
-                .Select(x => new Refusal(x.Part, _wording.Of(x.Fact), [.. x.Fact.Negatives.Concat(x.Fact.Positives).Select(s => s.Id)])),
-        ];
+                .Select(x => new Refusal(x.Part, _wording.Of(x.Fact), StatementsOf(x.Fact)));
     }
+
+    private Refusal Mismatch(string part, IReadOnlyList<string> listed, Fact fact) =>
+        new(part, _wording.OfMismatch(Sizes, part, listed), StatementsOf(fact)) { Sizes = Sizes.Mismatches(part, listed) };
+
+    private static IReadOnlyList<string> StatementsOf(Fact fact) => [.. fact.Negatives.Concat(fact.Positives).Select(s => s.Id)];
 
     private Candidate ToCandidate(Path path, Position position)
     {

@@ -17,7 +17,7 @@ internal sealed record Path
     internal int Substitutions { get; init; }
     /// <summary>Whether the position or a part on the path is a safety one.</summary>
     internal bool Safety { get; init; }
-    internal bool IsLead => Substitutions > 1 || Step.Kind == StepKind.SamePosition;
+    internal bool IsLead => Substitutions > 1 || Step.Kind is StepKind.SamePosition or StepKind.SameSize;
     internal IReadOnlyList<string> Parts { get; init; } = [];
     /// <summary>Terms of the leading statements, known to hold or not: two that exclude each other end the path.</summary>
     internal IReadOnlyList<Term> Terms { get; init; } = [];

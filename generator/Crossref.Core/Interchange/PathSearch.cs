@@ -1,5 +1,6 @@
 using Crossref.Core.Evidence;
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 
 namespace Crossref.Core.Interchange;
 
@@ -7,17 +8,21 @@ namespace Crossref.Core.Interchange;
 /// Finds, for one position, the best path of evidence to every part. Paths grow step by step; one that another
 /// <see cref="Path.Dominates">dominates</see> is forgotten, which keeps large groups of interchangeable parts small.
 /// </summary>
-internal sealed class PathSearch(Library library, StatementBook book, Facts facts, Position position)
+internal sealed class PathSearch(Library library, StatementBook book, SizeBook sizes, Facts facts, Position position)
 {
     // Steps that may follow the first; supersessions do not count. Longer chains of hearsay prove nothing.
     private const int MostSteps = 3;
 
     private readonly Dictionary<string, List<Path>> _kept = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> _mismatched = new(StringComparer.Ordinal);
     private readonly Queue<Path> _open = new();
     private readonly bool _safety = library.IsSafety(position);
 
+    /// <summary>Parts that a path came to but whose sizes rule them out, in order of id; known after <see cref="Run"/>.</summary>
+    internal IReadOnlyCollection<string> Mismatched => _mismatched;
+
     /// <summary>The best path to each part that can be reached, in no particular order.</summary>
-    internal IEnumerable<Path> Run()
+    internal IReadOnlyList<Path> Run()
     {
         foreach (var part in book.PartsAt(position.Address))
         {
@@ -33,8 +38,12 @@ internal sealed class PathSearch(Library library, StatementBook book, Facts fact
             if (Supersession(path) is { } next) Keep(next);
         }
         var answers = _kept.Values.SelectMany(paths => paths).ToList();
-        return answers.Concat(answers.SelectMany(Leads)).GroupBy(p => p.Part, StringComparer.Ordinal)
-            .Select(group => WithExceptions(group.Aggregate((best, path) => path.CompareTo(best) < 0 ? path : best)));
+        var leads = answers.SelectMany(path => SamePosition(path).Concat(SameSize(path))).Where(path => !IsMismatched(path.Part));
+        return
+        [
+            .. answers.Concat(leads).GroupBy(p => p.Part, StringComparer.Ordinal)
+                .Select(group => WithExceptions(group.Aggregate((best, path) => path.CompareTo(best) < 0 ? path : best))),
+        ];
     }
 
     // A no for some machines, said of this very position, is shown however the part was reached.
@@ -67,7 +76,7 @@ internal sealed class PathSearch(Library library, StatementBook book, Facts fact
     }
 
     // Both parts stand at another position. Several positions may show it; the one where the weaker part is strongest counts.
-    private IEnumerable<Path> Leads(Path path)
+    private IEnumerable<Path> SamePosition(Path path)
     {
         if (path.Safety || path.Counted == MostSteps) return [];
         var best = new Dictionary<string, PathStep>(StringComparer.Ordinal);
@@ -88,6 +97,12 @@ internal sealed class PathSearch(Library library, StatementBook book, Facts fact
         return best.Values.Select(step => Path.Extend(path, step, null, safety: false) with { Shown = ShownAt(step) });
     }
 
+    private IEnumerable<Path> SameSize(Path path) =>
+        path.Safety || path.Counted == MostSteps ? [] :
+        from part in sizes.SameAs(path.Part)
+        where !IsSafety(part) && MayReach(path, part)
+        select Path.Extend(path, new PathStep(StepKind.SameSize, path.Part, part, Basis.Measured, [], null, null), null, safety: false);
+
     private IReadOnlyList<string> ShownAt(PathStep step)
     {
         var other = library.Positions[step.Via!];
@@ -101,11 +116,20 @@ internal sealed class PathSearch(Library library, StatementBook book, Facts fact
 
     private void Keep(Path path)
     {
+        if (IsMismatched(path.Part)) return;
         if (!_kept.TryGetValue(path.Part, out var paths)) _kept[path.Part] = paths = [];
         if (paths.Exists(p => p.Dominates(path))) return;
         paths.RemoveAll(path.Dominates);
         paths.Add(path);
         _open.Enqueue(path);
+    }
+
+    // A part that cannot go in by its sizes is ruled out, whatever anyone claims, and carries no path on.
+    private bool IsMismatched(string part)
+    {
+        if (sizes.Mismatches(part, facts.Listed(position)).Count == 0) return false;
+        _mismatched.Add(part);
+        return true;
     }
 
     // No part twice; a part that is ruled out or disputed here is just that, and carries no path on.

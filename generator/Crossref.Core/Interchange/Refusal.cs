@@ -4,4 +4,8 @@ namespace Crossref.Core.Interchange;
 /// <param name="Part">The part's id.</param>
 /// <param name="Reason">Why, in one plain sentence.</param>
 /// <param name="Claims">Ids of the statements on both sides, the deciding ones first.</param>
-public sealed record Refusal(string Part, string Reason, IReadOnlyList<string> Claims);
+public sealed record Refusal(string Part, string Reason, IReadOnlyList<string> Claims)
+{
+    /// <summary>Attributes that must match and differ; empty when statements decided.</summary>
+    public IReadOnlyList<string> Sizes { get; init; } = [];
+}

@@ -13,4 +13,6 @@ public enum StepKind
     Superseded,
     /// <summary>Both parts stand at another position: worth a try, no answer.</summary>
     SamePosition,
+    /// <summary>Every size that decides is known of both parts and agrees: worth a try, no answer.</summary>
+    SameSize,
 }

@@ -1,5 +1,6 @@
 using Crossref.Core.Evidence;
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 
 namespace Crossref.Core.Interchange;
 
@@ -47,6 +48,20 @@ public sealed class Wording(Library library)
         return lead + string.Join("; ", clauses) + ".";
     }
 
+    /// <summary>Why the sizes of a part rule it out where certain parts are listed, in one sentence.</summary>
+    public string OfMismatch(SizeBook sizes, string part, IReadOnlyList<string> listed)
+    {
+        var clauses = sizes.Mismatches(part, listed).Select(attribute =>
+        {
+            var here = listed.Select(other => SizeText(sizes, other, attribute)).Distinct(StringComparer.Ordinal);
+            return $"its {attribute} is {SizeText(sizes, part, attribute)}, and {string.Join(" or ", here)} is what belongs here ({string.Join(", ", listed.Select(Part))})";
+        });
+        return $"Does not fit, whatever anyone claims: {string.Join("; ", clauses)}.";
+    }
+
+    private static string SizeText(SizeBook sizes, string part, string attribute) =>
+        sizes.Of(part)[attribute].Size is var size && size.Quantity is { } quantity ? quantity.ToString() : size.Text;
+
     /// <summary>One statement, as a clause: what it rests on, who says so, when and where it can be read.</summary>
     public string Clause(Statement statement)
     {
@@ -66,6 +81,7 @@ public sealed class Wording(Library library)
             StepKind.Substitution => $"{to} may stand in for {from}: {FactClause(path.Fact!)}",
             StepKind.Superseded => $"the maker sends {to} instead of {from}",
             StepKind.SamePosition => $"{to} and {from} both stand at {PlaceName(path.Step.Via!)}",
+            StepKind.SameSize => $"{to} and {from} agree in every size that decides",
             StepKind.Listed => $"{to} is {FactClause(path.Fact!)}",
             _ => $"{to} stands here: {FactClause(path.Fact!)}",
         };

@@ -1,6 +1,7 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 using Crossref.Site.Pages.Kinds;
 using Crossref.Site.Pages.Pieces;
 
@@ -71,7 +72,8 @@ internal sealed class LookupEntryMaker
     private LookupEntry OfPart(Part part, string page)
     {
         var fits = _fits[part.Id].ToList();
-        var sizes = part.Kind.Deciding.Take(3).Where(part.Sizes.ContainsKey).Select(a => _sizes.Of(a, part.Sizes[a]));
+        var known = SizeBook.Of(part);
+        var sizes = part.Kind.Deciding.Take(3).Where(known.ContainsKey).Select(a => _sizes.Of(a, known[a].Size));
         return new LookupEntry
         {
             Type = "part",

@@ -11,7 +11,8 @@ internal static class LibraryText
     private static IEnumerable<string> Lines(IRecord record) => record switch
     {
         Source s => [Line("source", s.Id, ("type", s.Kind), ("retired", Yes(s.Retired)))],
-        Part p => [Line("part", p.Id, ("kind", p.Kind), ("source", p.Source), ("superseded-by", p.SupersededBy), ("life", p.Life),
+        Part p => [Line("part", p.Id, ("kind", p.Kind), ("source", p.Source), ("superseded-by", p.SupersededBy), ("standard", p.Standard),
+            ("size", Many(p.Sizes.Select(s => $"{s.Key} {(s.Value.Quantity is { } q ? $"{q.Value} ± {q.Uncertainty}" : s.Value.Text)}"))), ("life", p.Life),
             ("safety", Yes(p.Safety)), ("retired", Yes(p.Retired)))],
         Family f => f.Assemblies.SelectMany(a => a.Positions).Select(p => Line("  position", p.Address, ("kind", p.Kind),
                 ("source", p.Source), ("safety", Yes(p.Safety)), ("listed", Many(p.Listed.Select(l => l.Part + If(l.OnlyIf))))))

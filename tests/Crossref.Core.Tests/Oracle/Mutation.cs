@@ -4,7 +4,7 @@ namespace Crossref.Core.Tests.Oracle;
 /// One rule left out or turned round. The rules in the order of DESIGN.md, sections 5 and 6; each name says what is
 /// believed instead. None of them stands for a rule whose absence no answer can show: that a run needs a source to
 /// prove anything (without one it counts as told and is no run), that no part comes twice on a path (a detour is never
-/// better), that a condition known to be false removes a path (its statement is set aside before), and that the other
+/// better), that parts of the same size are of one kind (no two kinds have the same sizes to decide by), that a condition known to be false removes a path (its statement is set aside before), and that the other
 /// position of a same-position step is another one (both parts stand here by themselves then).
 /// </summary>
 internal enum Mutation
@@ -56,6 +56,12 @@ internal enum Mutation
     NoSamePosition, SamePositionOfAnyKind, SamePositionOfAnyRank, SamePositionFromRan,
     SamePositionAlwaysWithoutMachine, SamePositionAlwaysInMachine, SamePositionByTheStronger, SamePositionWorst,
     SamePositionLastAddress, SamePositionConditionsHidden, SamePositionChangesHidden, ExceptionsOfOtherStepsHidden, ListedWheneverListed, SamePositionConditionsExclude, SamePositionConditionsCount,
+    // Sizes.
+    NoSameSize, SameSizeOfKindsWithoutSizes, SameSizeOfMustMatchOnly, SameSizeRanksAsTold, UnknownSizesAgree, UnknownSizesDiffer,
+    UncertaintiesAddUp, UncertaintyIsIgnored, ToleranceIsIgnored, UncertaintyAndToleranceAddUp, SmallerOfUncertaintyAndTolerance,
+    DesignationSaysNothing, DesignationBeatsTyped, ShieldsByTheLetter, MustMatchDoesNothing, EveryDecidingMustMatch, MustMatchAnyListed,
+    MustMatchFalseListingCounts, MustMatchUnknownListingIsNone, MustMatchRetiredListedCounts, MismatchedStaysOnPaths, MismatchedDisputeStaysDisputed,
+    MismatchedWithoutPathCounts,
     // Paths.
     TwoStepsAtMost, FourStepsAtMost, LeadGoesOn, FirstStepIsTheStanding, LastStepIsTheStanding, OneSubstitutionIsALead,
     TwoSubstitutionsKeep, ThreeSubstitutionsMakeALead, LeadStepKeeps, ConditionsOfFirstStepOnly, ChangesOfFirstStepOnly,

@@ -73,6 +73,8 @@ internal sealed class NaiveFacts(Library library, NaiveStatements statements, Fu
     /// <summary>Whether no statement of this condition can be met together with one of the other.</summary>
     internal bool Exclude(Condition one, Condition other) => _conditions.Exclude(one, other);
 
+    internal Truth Holds(Condition condition, NaiveConditions.Context context) => _conditions.Holds(condition, context);
+
     internal NaiveConditions.Context ContextOf(string? machine) => _conditions.ContextOf(machine);
 
     internal Truth HoldsTerm(Condition term, NaiveConditions.Context context) => _conditions.HoldsTerm(term, context);

@@ -6,8 +6,7 @@ namespace Crossref.Core.Tests.Oracle;
 
 /// <summary>
 /// Sections 5 and 6 of DESIGN.md read word by word: every path is walked, and paths are compared two by two. Slow on
-/// purpose, so that each sentence can be found again. Left out: attributes that must match, and the step for parts of
-/// the same size. A mutation leaves one rule out or turns it round.
+/// purpose, so that each sentence can be found again. A mutation leaves one rule out or turns it round.
 /// </summary>
 internal sealed class NaiveFits
 {
@@ -15,6 +14,7 @@ internal sealed class NaiveFits
     private readonly Mutation? _mutation;
     private readonly NaiveStatements _statements;
     private readonly NaiveFacts _facts;
+    private readonly NaiveSizes _sizes;
     private readonly Dictionary<(string, string, string, NaiveConditions.Context), NaiveFact> _known = [];
 
     internal NaiveFits(Library library, Mutation? mutation = null)
@@ -23,6 +23,7 @@ internal sealed class NaiveFits
         _mutation = mutation;
         _statements = new NaiveStatements(library, Believes);
         _facts = new NaiveFacts(library, _statements, Believes);
+        _sizes = new NaiveSizes(Believes);
     }
 
     private bool Believes(Mutation mutation) => _mutation == mutation;
@@ -57,7 +58,19 @@ internal sealed class NaiveFits
             if (state == FactState.RuledOut) ruledOut.Add(part);
         }
 
+        // "A must-match attribute known to differ from every part listed at X whose condition is not false rules out"
+        var listed = Listed(x, context);
+        var mismatched = parts.Where(p => _sizes.RuledOut(_library.Parts[p], listed)).ToList();
+        foreach (var part in disputed.Where(mismatched.Contains).ToList())
+        {
+            if (Believes(Mutation.MismatchedDisputeStaysDisputed)) break;
+            disputed.Remove(part);
+            ruledOut.Add(part);
+        }
+        if (Believes(Mutation.MismatchedWithoutPathCounts)) ruledOut.AddRange(mismatched.Except(ruledOut));
+
         var paths = new List<Path>();
+        var refused = ruledOut.ToList();
         foreach (var steps in Walk(x, machine, context, parts))
         {
             var end = steps[^1].Shown.To;
@@ -65,8 +78,11 @@ internal sealed class NaiveFits
             var on = steps.Select(s => s.Shown.To).ToList();
             if (disputed.Contains(end) || ruledOut.Contains(end)) continue;
             if (on.Any(disputed.Contains) && !Believes(Mutation.DisputedStaysOnPaths)) continue;
-            if (on.Any(ruledOut.Contains) && !Believes(Mutation.RuledOutStaysOnPaths)) continue;
-            if (Form(steps, x) is { } path) paths.Add(path);
+            if (on.Any(refused.Contains) && !Believes(Mutation.RuledOutStaysOnPaths)) continue;
+            if (on.SkipLast(1).Any(mismatched.Contains) && !Believes(Mutation.MismatchedStaysOnPaths)) continue;
+            if (Form(steps, x) is not { } path) continue;
+            if (!mismatched.Contains(end)) paths.Add(path);
+            else if (!ruledOut.Contains(end)) ruledOut.Add(end);
         }
 
         if (Believes(Mutation.NegativeSubstitutionRulesOut))
@@ -105,7 +121,7 @@ internal sealed class NaiveFits
         {
             all.Add(steps);
             // "a lead step comes last"
-            if (steps[^1].Shown.Kind == StepKind.SamePosition && !Believes(Mutation.LeadGoesOn)) return;
+            if (steps[^1].Shown.Kind is StepKind.SamePosition or StepKind.SameSize && !Believes(Mutation.LeadGoesOn)) return;
             var q = steps[^1].Shown.To;
             foreach (var p in parts)
             {
@@ -144,6 +160,11 @@ internal sealed class NaiveFits
                 new NaiveStep(StepKind.Superseded, q, p, documented ? Basis.Documented : Basis.Told, null), [], [], [], []);
         }
 
+        // "same size (lead): P and Q, of one kind …; ranks as measured"
+        if (_sizes.Same(newer, older) && !Believes(Mutation.NoSameSize))
+            yield return new Step(
+                new NaiveStep(StepKind.SameSize, q, p, Believes(Mutation.SameSizeRanksAsTold) ? Basis.Told : Basis.Measured, null), [], [], [], []);
+
         // "same position (lead): P and Q, of one kind, both stand directly at measured or better at another position Y
         // (judged in M when Y is in M's family, else without a machine); ranks as the weaker of the two at the best Y"
         if (Believes(Mutation.NoSamePosition)) yield break;
@@ -181,6 +202,17 @@ internal sealed class NaiveFits
         if (best is not null) yield return best;
     }
 
+    // "every part listed at X whose condition is not false"
+    private List<Part> Listed(Position x, NaiveConditions.Context context) => x.Listed
+        .Where(l => _library.Parts.TryGetValue(l.Part.Id, out var part) && (!part.Retired || Believes(Mutation.MustMatchRetiredListedCounts)))
+        .Where(l => _facts.Holds(l.OnlyIf, context) switch
+        {
+            Truth.False => Believes(Mutation.MustMatchFalseListingCounts),
+            Truth.Unknown => !Believes(Mutation.MustMatchUnknownListingIsNone),
+            _ => true,
+        })
+        .Select(l => _library.Parts[l.Part.Id]).ToList();
+
     private Step StepOf(StepKind kind, string from, string to, NaiveFact fact) => new(
         new NaiveStep(kind, from, to, fact.Rank!.Value, null),
         Believes(Mutation.ExceptionsExclude) ? [fact.Leading!.OnlyIf, .. fact.Exceptions.Select(e => e.OnlyIf)] : [fact.Leading!.OnlyIf],
@@ -209,7 +241,7 @@ internal sealed class NaiveFits
         var most = Believes(Mutation.OneSubstitutionIsALead) ? 0 : Believes(Mutation.TwoSubstitutionsKeep) ? 99
             : Believes(Mutation.ThreeSubstitutionsMakeALead) ? 2 : 1;
         var chain = substitutions > most;
-        var leadStep = steps.Any(s => s.Shown.Kind == StepKind.SamePosition);
+        var leadStep = steps.Any(s => s.Shown.Kind is StepKind.SamePosition or StepKind.SameSize);
         var isLead = chain || (leadStep && !Believes(Mutation.LeadStepKeeps));
 
         // "A path is under the safety rules if X or any part on it is a safety one: … leads are not formed at all"
@@ -252,7 +284,8 @@ internal sealed class NaiveFits
         StepKind.Claim => 2,
         StepKind.Substitution => 3,
         StepKind.Superseded => 4,
-        _ => 5,
+        StepKind.SamePosition => 5,
+        _ => 6,
     };
 
     private int Order(Path one, Path other)

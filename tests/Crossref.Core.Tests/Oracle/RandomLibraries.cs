@@ -1,3 +1,4 @@
+using Crossref.Core.Quantities;
 using Crossref.Core.Records;
 
 namespace Crossref.Core.Tests.Oracle;
@@ -87,20 +88,55 @@ internal sealed class RandomLibraries
         PartKind[] kinds =
         [
             PartKind.Find("bearing")!,
-            PartKind.Find(safe ? Pick("switch", "lamp") : Pick("gear", "spring"))!,
+            PartKind.Find(safe ? Pick("switch", "lamp") : Pick("gear", "spring", "claw"))!,
         ];
         _parts = [.. Enumerable.Range(1, _random.Next(On(Theme.Chains, 6, 4), _theme is Theme.Runs or Theme.Repairs ? 6 : 8)).Select(i => "part-" + i)];
         foreach (var id in _parts)
         {
             var next = Pick(_parts);
+            var kind = Chance(70) ? kinds[0] : kinds[1];
             _records.Add(new Part
             {
-                Id = id, Place = Nowhere, Kind = Chance(70) ? kinds[0] : kinds[1], Name = id, Source = SomeSource(),
+                Id = id, Place = Nowhere, Kind = kind, Name = id, Source = SomeSource(),
+                Sizes = SomeSizes(kind), Standard = kind.Name == "bearing" && Chance(15) ? Pick("6001-2RS", "6901ZZ", "6002/C3") : null,
                 SupersededBy = next != id && Chance(40) ? To(next) : null, Safety = Chance(4), Retired = Chance(4),
                 Life = Chance(On(Theme.Runs, 45, 65)) ? new Count(Pick(200, 600, 1000, 4000), SomeUnit()) : null,
             });
         }
     }
+
+    // Mostly one of two parts of the kind, with a size left out, measured, or a little off: just below and above what is allowed.
+    private IReadOnlyDictionary<string, Size> SomeSizes(PartKind kind)
+    {
+        if (!Chance(On(Theme.Chains, 60, 40)) || !Templates.TryGetValue(kind.Name, out var templates)) return Nothing.Sizes;
+        var template = Chance(75) ? templates[0] : templates[1];
+        var sizes = new Dictionary<string, Size>();
+        var off = Chance(50) ? Pick(kind.Deciding.ToArray()) : "";
+        foreach (var (attribute, text) in kind.Deciding.Zip(template))
+        {
+            if (attribute == off && Chance(50)) continue;
+            sizes[attribute] = SizeName.Find(attribute)!.Measures is not { } dimension
+                ? new Size(attribute == "shields" && text == "2Z" && Chance(40) ? "ZZ" : text, null)
+                : Measured(decimal.Parse(text, System.Globalization.CultureInfo.InvariantCulture), dimension, attribute == off);
+        }
+        return sizes;
+    }
+
+    private Size Measured(decimal value, Dimension dimension, bool off)
+    {
+        var (uncertainty, shift) = off
+            ? Pick<(decimal, decimal)>((0, 0.006m), (0, 0.01m), (0, 0.1m), (0, 0.15m), (0, 4), (0, 6), (0.02m, 0.02m), (0.02m, 0.03m), (0.1m, 0.14m), (0.1m, 0.17m), (0.3m, 0.35m), (0, 40))
+            : Pick<(decimal, decimal)>((0, 0), (0, 0), (0, 0), (0.02m, 0), (0.1m, 0));
+        return new Size("", new Quantity(value + shift, uncertainty, dimension));
+    }
+
+    private static readonly Dictionary<string, string[][]> Templates = new()
+    {
+        ["bearing"] = [["12", "28", "8", "none", "2RS", "CN", "110"], ["15", "32", "9", "none", "2Z", "CN", "110"]],
+        ["gear"] = [["1", "32", "9", "0", "none", "20", "10"], ["1", "32", "9", "15", "left", "20", "10"]],
+        ["spring"] = [["40", "2", "1.2"], ["25", "4", "1.2"]],
+        ["lamp"] = [["230", "900", "210", "362", "blade"], ["120", "900", "210", "362", "blade"]],
+    };
 
     private void MakeFamilies()
     {

@@ -69,6 +69,9 @@ internal static class Shrinking
                 if (part.SupersededBy is not null) yield return part with { SupersededBy = null };
                 if (part.Source is not null) yield return part with { Source = null };
                 if (part.Life is not null) yield return part with { Life = null };
+                if (part.Standard is not null) yield return part with { Standard = null };
+                foreach (var size in part.Sizes.Keys)
+                    yield return part with { Sizes = part.Sizes.Where(s => s.Key != size).ToDictionary(s => s.Key, s => s.Value) };
                 if (part.Safety) yield return part with { Safety = false };
                 break;
             case Machine machine:

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Quantities;
 
 namespace Crossref.Site.Pages.Calculation;
@@ -10,8 +11,20 @@ internal static class CalculatorTables
     internal static JsonObject All() => new()
     {
         ["units"] = Units(),
+        ["limits"] = LimitsTable.All(),
+        ["materials"] = MaterialTable.All(),
+        ["springs"] = SpringTable.All(),
         ["gears"] = GearsTable.Write(),
+        ["lamp"] = LampTable.Json(),
+        ["thermistor"] = ThermistorTable.Json(),
+        ["repeat"] = RepeatTable.Json(),
     };
+
+    /// <summary>An interval as the scripts have it.</summary>
+    internal static JsonObject Json(Interval interval) => new() { ["low"] = interval.Low, ["high"] = interval.High };
+
+    /// <summary>Texts, such as cautions.</summary>
+    internal static JsonArray Json(IEnumerable<string> texts) => new([.. texts.Select(t => JsonValue.Create(t))]);
 
     private static JsonObject Units() => new(Enum.GetValues<Dimension>().Select(d => KeyValuePair.Create(
         d.ToString(),

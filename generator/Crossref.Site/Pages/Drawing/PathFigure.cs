@@ -54,7 +54,7 @@ internal static class PathFigure
 
     private static void Line(StringBuilder drawing, int y, PathStep step, Library library)
     {
-        var look = step.Kind == StepKind.SamePosition ? "thin dashed" : "thin";
+        var look = step.Kind is StepKind.SamePosition or StepKind.SameSize ? "thin dashed" : "thin";
         drawing.Append(CultureInfo.InvariantCulture, $"<path class=\"{look}\" d=\"M{Stem} {y}V{y + Gap - 8}\"/>\n");
         drawing.Append(CultureInfo.InvariantCulture, $"<path class=\"head\" d=\"M{Stem} {y + Gap}L{Stem - 4} {y + Gap - 10}H{Stem + 4}Z\"/>\n");
         drawing.Append(CultureInfo.InvariantCulture, $"<text class=\"name\" x=\"{Stem + 12}\" y=\"{y + 23}\">{Escape.Html($"{What(step, library)}: {Words.Of(step.Standing)}")}</text>\n");
@@ -66,6 +66,7 @@ internal static class PathFigure
         StepKind.Claim => "was put in here",
         StepKind.Substitution => "for this may stand in",
         StepKind.Superseded => "the maker now sends",
+        StepKind.SameSize => "every deciding size agrees",
         _ => $"both stand at {Short(library.Positions[step.Via!].Name, MostLetters - 16)}",
     };
 

@@ -88,7 +88,7 @@ internal sealed class InterchangePages(Desk desk)
             .Select(n => new Link(links.Href(PageMap.Kind(kind, n)), string.Create(CultureInfo.InvariantCulture, $"page {n}")));
 
     private string SizesOf(Part part) =>
-        string.Join(" × ", part.Kind.Deciding.Take(3).Select(a => part.Sizes.TryGetValue(a, out var size) ? desk.Sizes.Split(a, size).Value : "?"));
+        string.Join(" × ", part.Kind.Deciding.Take(3).Select(a => desk.Fits.Sizes.Of(part.Id).TryGetValue(a, out var known) ? desk.Sizes.Split(a, known.Size).Value : "?"));
 
     private static string Count(int count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count:#,0} {noun}{(count == 1 ? "" : "s")}");
 }

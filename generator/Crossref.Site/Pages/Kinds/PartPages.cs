@@ -1,5 +1,6 @@
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 using Crossref.Site.Pages.Drawing;
 using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
@@ -30,9 +31,10 @@ internal sealed class PartPages(Desk desk)
         return new PartView
         {
             Numbers = [.. PartFacts.Numbers(part, links)],
-            Sketch = Sketches.Of(part, desk.Sizes),
+            Sketch = Sketches.Of(SizeBook.Filled(part), desk.Sizes),
             Unit = desk.Sizes.Unit,
             Sizes = [.. PartFacts.Sizes(part, desk.Sizes)],
+            Beside = new SizeTables(desk, views).Of(part, where),
             Facts = [.. PartFacts.Of(part, links)],
             Safety = part.IsSafety,
             Fits = [.. where.Fits.Where(f => f.Candidate.Accepted).Select(f => Row(f, links))],

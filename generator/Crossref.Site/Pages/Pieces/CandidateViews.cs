@@ -100,8 +100,12 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
         StepKind.Claim => [links.Part(step.To), " was put in here"],
         StepKind.Substitution => [links.Part(step.To), " may stand in for ", links.Part(step.From)],
         StepKind.Superseded => ["The maker now sends ", links.Part(step.To), " instead of ", links.Part(step.From)],
+        StepKind.SameSize => [links.Part(step.To), " and ", links.Part(step.From), " agree in every size that decides (", SizesOf(step.To), ")"],
         _ => [links.Part(step.To), " and ", links.Part(step.From), " both stand at ", links.Position(step.Via!)],
     };
+
+    private string SizesOf(string part) => string.Join(", ", desk.Library.Parts[part].Kind.Deciding.Select(attribute =>
+        $"{SizeText.NameOf(attribute)} {desk.Sizes.Of(attribute, desk.Fits.Sizes.Of(part)[attribute].Size)}"));
 
     private IEnumerable<object?> Behind(PathStep step)
     {

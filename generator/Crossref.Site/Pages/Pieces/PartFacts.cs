@@ -1,4 +1,5 @@
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 using Crossref.Site.Pages.Views;
 
 namespace Crossref.Site.Pages.Pieces;
@@ -21,14 +22,15 @@ internal static class PartFacts
     /// <summary>Sizes that decide first, known or not, then the others.</summary>
     internal static IEnumerable<SizeLine> Sizes(Part part, SizeText text)
     {
+        var sizes = SizeBook.Of(part);
         foreach (var attribute in part.Kind.Deciding)
         {
             var role = part.Kind.MustMatch.Contains(attribute) ? "must match" : "decides";
-            if (!part.Sizes.TryGetValue(attribute, out var size)) yield return new SizeLine(SizeText.NameOf(attribute), "unknown", "", false, role);
-            else yield return Line(attribute, size, role, text);
+            if (!sizes.TryGetValue(attribute, out var size)) yield return new SizeLine(SizeText.NameOf(attribute), "unknown", "", false, role, "");
+            else yield return Line(part, attribute, size, role, text);
         }
-        foreach (var (attribute, size) in part.Sizes.OrderBy(s => s.Key, StringComparer.Ordinal))
-            if (!part.Kind.Deciding.Contains(attribute)) yield return Line(attribute, size, "", text);
+        foreach (var (attribute, size) in sizes.OrderBy(s => s.Key, StringComparer.Ordinal))
+            if (!part.Kind.Deciding.Contains(attribute)) yield return Line(part, attribute, size, "", text);
     }
 
     /// <summary>Hand, life, supersession and the like.</summary>
@@ -44,9 +46,17 @@ internal static class PartFacts
         if (part.Source is { } source) yield return new Pair("Read in", links.Record(source.Id));
     }
 
-    private static SizeLine Line(string attribute, Size size, string role, SizeText text)
+    private static SizeLine Line(Part part, string attribute, KnownSize known, string role, SizeText text)
     {
-        var (value, unit) = text.Split(attribute, size);
-        return new SizeLine(SizeText.NameOf(attribute), value, unit, true, role);
+        var (value, unit) = text.Split(attribute, known.Size);
+        return new SizeLine(SizeText.NameOf(attribute), value, unit, true, role, From(part, attribute, known, text));
+    }
+
+    private static string From(Part part, string attribute, KnownSize known, SizeText text)
+    {
+        if (known.Origin == SizeOrigin.Designation) return "by its designation";
+        if (!SizeBook.FromDesignation(part).TryGetValue(attribute, out var said)) return "";
+        var comparison = SizeBook.Compare(part.Kind, attribute, known, new KnownSize(said, SizeOrigin.Designation));
+        return comparison.Agreement == Agreement.Differs ? $"{part.Standard} would be {text.Of(attribute, said)}" : "";
     }
 }

@@ -13,6 +13,8 @@ public sealed record PartView
     public required string Unit { get; init; }
     /// <summary>Sizes on record, then those that decide and are unknown.</summary>
     public required IReadOnlyList<SizeLine> Sizes { get; init; }
+    /// <summary>Its deciding sizes beside those of parts that it has to do with; null when there are none.</summary>
+    public SizeTable? Beside { get; init; }
     /// <summary>What else is known.</summary>
     public required IReadOnlyList<Pair> Facts { get; init; }
     /// <summary>Whether only the maker's document counts.</summary>

@@ -1,0 +1,47 @@
+using Crossref.Core.Arithmetic;
+using Crossref.Core.Arithmetic.Limits;
+using Crossref.Core.Records;
+
+namespace Crossref.Core.Sizes;
+
+/// <summary>
+/// How far apart two sizes of one attribute may be and still be one and the same to a repairer. Where a standard says how
+/// exactly parts are made, it decides; elsewhere the figure is common practice, no source.
+/// </summary>
+/// <param name="Width">In the attribute's unit; 0 where only equal will do.</param>
+/// <param name="Reason">Why that much.</param>
+public readonly record struct WorkingTolerance(double Width, string Reason)
+{
+    // A plain hole or journal of ordinary make is held within grade IT9.
+    private const int PlainGrade = 9;
+
+    /// <summary>The tolerance of an attribute at a value.</summary>
+    public static WorkingTolerance Of(PartKind kind, string attribute, double value) => (kind.Name, attribute) switch
+    {
+        ("bearing", "bore" or "outside" or "width") => Bearing(attribute, value),
+        (_, "bore" or "journal") or ("sleeve", "outside") => Fitted(value),
+        (_, "outside" or "width" or "length" or "face" or "lit-length" or "overall-length" or "circumference" or "free-length" or "depth") =>
+            new(GeneralTolerance.Medium(value), "ISO 2768-1, class m"),
+        // 32 DP is 0.8 % off module 0.8, the nearest of the near twins.
+        (_, "module") => Share(0.003, value, "closer than 32 DP is to module 0.8"),
+        (_, "pitch") => Share(0.005, value, "closer than 1/5 inch is to 5 mm"),
+        (_, "wire") => Share(0.02, value, "the rate goes with its fourth power"),
+        (_, "rate" or "torque" or "watts") => Share(0.05, value, "makers' spread"),
+        (_, "r25" or "beta") => Share(0.01, value, "the usual grade of thermistors"),
+        (_, "helix" or "pressure-angle") => new(0.1, "a tenth of a degree"),
+        (_, "temp" or "grease-temp") => new(5, "ratings go in steps of ten"),
+        _ => new(0, "must be equal"),
+    };
+
+    private static WorkingTolerance Bearing(string attribute, double value)
+    {
+        return new(attribute == "bore" ? 0.008 : attribute == "width" ? 0.12 : value <= 30 ? 0.009 : 0.011, "ISO 492, class Normal");
+    }
+
+    private static WorkingTolerance Fitted(double value) => StandardTolerance.Width(PlainGrade, value) is { } width
+        ? new(width, "ISO 286-1, grade IT9")
+        : new(GeneralTolerance.Medium(value), "ISO 2768-1, class m");
+
+    private static WorkingTolerance Share(double share, double value, string reason) =>
+        new(share * Math.Abs(value), $"{Figure.Number(share * 100, 1)} %: {reason}");
+}
