@@ -248,38 +248,50 @@
     return lines;
   }
 
-  // Whether two gears mesh and whether one replaces the other, size by size; the tolerances' reasons stand in GearComparison.cs.
-  function judge(one, other, { interval, figure, line }) {
+  // Whether two gears mesh and whether one replaces the other, size by size.
+  function judge(one, other, { interval, figure, line }, tolerances) {
     const known = (size, decimals, unit) => (size === null ? "unknown" : figure(size, decimals, unit));
     function within(a, b, tolerance) {
-      if (a === null || b === null) return "unknown";
       if (Math.max(a.low - b.high, b.low - a.high) > tolerance + ROUNDING) return "differs";
       return Math.max(a.high - b.low, b.high - a.low) <= tolerance + ROUNDING ? "agrees" : "unknown";
     }
-    const size = (name, agreement, show, rule) => ({ name, agreement, how: `${show(one)} and ${show(other)}; ${rule}` });
-    const hand = (agree, rule) =>
-      size("hand", one.hand === null || other.hand === null ? "unknown" : agree ? "agrees" : "differs", (gear) => gear.hand ?? "unknown", rule);
-    const count = (teeth) => (teeth === null ? null : interval.exactly(teeth));
-    const moduleTolerance = MARGIN * Math.min(one.module ? interval.middle(one.module) : 0, other.module ? interval.middle(other.module) : 0);
+    const compared = (name, agreement, values, rule) =>
+      ({ name, agreement: agreement ?? "unknown", how: `${values}; ${agreement === null ? "both must be known" : rule}` });
+    function size(name, attribute, of, decimals, unit) {
+      const [a, b] = [of(one), of(other)];
+      const values = `${known(a, decimals, unit)} and ${known(b, decimals, unit)}`;
+      if (a === null || b === null) return compared(name, null, values);
+      const value = Math.max(interval.middle(a), interval.middle(b));
+      const bands = tolerances[attribute];
+      const band = bands.find((x) => value <= x.upTo + ROUNDING) ?? bands.at(-1);
+      const width = band.share === undefined ? band.width : band.share * value;
+      const rule = width === 0 ? band.reason : `may differ by ${figure(width, 4, unit)} (${band.reason})`;
+      return compared(name, within(a, b, width), values, rule);
+    }
+    function hand(agree, rule) {
+      const agreement = one.hand === null || other.hand === null ? null : agree ? "agrees" : "differs";
+      return compared("hand", agreement, `${one.hand ?? "unknown"} and ${other.hand ?? "unknown"}`, rule);
+    }
+    const count = (gear) => (gear.teeth === null ? null : interval.exactly(gear.teeth));
     const teeth = [
-      size("module", within(one.module, other.module, moduleTolerance), (x) => known(x.module, 5, "mm"), "within 0.3%: module 0.8 and 32 DP are 0.8% apart"),
-      size("pressure angle", within(one.angle, other.angle, 0.5), (x) => known(x.angle, 2, "°"), "within 0.5°"),
-      size("helix angle", within(one.helix, other.helix, 0.1), (x) => known(x.helix, 2, "°"), "within 0.1°"),
+      size("module", "module", (x) => x.module, 5, "mm"),
+      size("pressure angle", "pressure-angle", (x) => x.angle, 2, "°"),
+      size("helix angle", "helix", (x) => x.helix, 2, "°"),
     ];
     const opposite = one.hand !== "none" && other.hand !== "none" ? one.hand !== other.hand : one.hand === other.hand;
-    const mesh = [...teeth, hand(opposite, "opposite hands mesh on parallel shafts, straight with straight")];
+    const mesh = [...teeth, hand(opposite, "opposite hands mesh on parallel shafts, straight teeth with straight ones")];
     const apart = [
-      hand(one.hand === other.hand, "the same hand"),
-      size("teeth", within(count(one.teeth), count(other.teeth), 0), (x) => known(x.teeth, 0, ""), "the same number"),
-      size("face", within(one.face, other.face, 0.5), (x) => known(x.face, 3, "mm"), "within 0.5 mm: a narrower face carries less, a wider one needs the room"),
-      size("bore", within(one.bore, other.bore, 0.05), (x) => known(x.bore, 3, "mm"), "within 0.05 mm; the fit on the shaft is another question"),
+      hand(one.hand === other.hand, "must be the same"),
+      size("teeth", "teeth", count, 0, ""),
+      size("face", "face", (x) => x.face, 3, "mm"),
+      size("bore", "bore", (x) => x.bore, 3, "mm"),
     ];
     const replace = [...teeth, ...apart];
-    const overall = (compared) =>
-      compared.some((s) => s.agreement === "differs") ? "differs" : compared.every((s) => s.agreement === "agrees") ? "agrees" : "unknown";
-    function tell(compared) {
-      const names = (agreement) => compared.filter((s) => s.agreement === agreement).map((s) => s.name).join(", ");
-      const outcome = overall(compared);
+    const overall = (sizes) =>
+      sizes.some((s) => s.agreement === "differs") ? "differs" : sizes.every((s) => s.agreement === "agrees") ? "agrees" : "unknown";
+    function tell(sizes) {
+      const names = (agreement) => sizes.filter((s) => s.agreement === agreement).map((s) => s.name).join(", ");
+      const outcome = overall(sizes);
       if (outcome === "agrees") return "yes by these sizes";
       return outcome === "differs" ? `no, they differ in ${names("differs")}` : `unknown; still to be measured: ${names("unknown")}`;
     }
@@ -306,9 +318,9 @@
     const seen = readMeasured(inputs, written, other, interval);
     if (inputs.problems.length) return null;
     const g = geometry(interval);
-    const found = find(written, seen, tools, g, toothSizes(tables.gears, interval));
+    const found = find(written, seen, tools, g, toothSizes(tables.gears.sizes, interval));
     const gear = { ...written, module: found.module };
-    const compared = COMPARED.some((name) => inputs.has(`with-${name}`)) ? judge({ ...gear, module: found.sure }, other, tools) : null;
+    const compared = COMPARED.some((name) => inputs.has(`with-${name}`)) ? judge({ ...gear, module: found.sure }, other, tools, tables.gears.tolerances) : null;
     return {
       lines: [...found.lines, ...follow(gear, found.angle, seen, tools, g), ...(compared?.lines ?? [])],
       answer: [found.answer, ...(compared?.answers ?? [])].join(" "),
