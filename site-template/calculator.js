@@ -25,8 +25,11 @@
 
   // The exact binary value, rounded half away from zero, without the noughts at the end.
   function number(value, decimals) {
-    let text = value < 0 ? "-" + (-value).toFixed(decimals) : value.toFixed(decimals);
-    if (decimals > 0) text = text.replace(/0+$/, "").replace(/\.$/, "");
+    const size = Math.abs(value);
+    // From 1e21 on toFixed writes exponents; there every number is a whole one.
+    let text = size >= 1e21 && size < Infinity ? BigInt(size).toString() : size.toFixed(decimals);
+    if (value < 0) text = "-" + text;
+    if (text.includes(".")) text = text.replace(/0+$/, "").replace(/\.$/, "");
     return text === "-0" ? "0" : text;
   }
 
@@ -40,6 +43,13 @@
   const line = (what, text, how) => ({ what, figure: text, how });
 
   const WRITTEN = /^(-?[0-9]{1,15}(?:\.[0-9]{1,12})?)\s*(?:(?:\+\/-|±)\s*([0-9]{1,15}(?:\.[0-9]{1,12})?)\s*)?([^\s0-9.,+\-±][^\s]*)?$/;
+
+  // A decimal number times a unit's factor, rounded once, as C# does: 0.669 in are 16.9926 mm, not 16.992599999999996.
+  function inOwnUnit(text, factor) {
+    const places = (number) => (number.split(".")[1] || "").length;
+    const digits = (number) => BigInt(number.replace(".", ""));
+    return Number(digits(text) * digits(`${factor}`)) / Number(`1e${places(text) + places(`${factor}`)}`);
+  }
 
   // Reads a quantity as QuantityParser does: { value, uncertainty } in the dimension's unit, or { problem }.
   function quantity(text, dimension, units) {
@@ -56,10 +66,9 @@
       const symbols = known.map((u) => u.symbol).filter(Boolean).join(", ");
       return { problem: symbols ? `the unit '${symbol}' is not known here; write one of ${symbols}` : "write a plain number without a unit" };
     }
-    const value = Number(match[1]);
-    const uncertainty = Number(match[2] || "0");
-    if (Math.abs(value) > 1e9 || uncertainty > 1e9) return { problem: "the number is out of range; write one below a thousand million" };
-    return { value: value * unit.factor, uncertainty: uncertainty * unit.factor };
+    const [value, uncertainty] = [match[1], match[2] || "0"];
+    if (Math.abs(Number(value)) > 1e9 || Number(uncertainty) > 1e9) return { problem: "the number is out of range; write one below a thousand million" };
+    return { value: inOwnUnit(value, unit.factor), uncertainty: inOwnUnit(uncertainty, unit.factor) };
   }
 
   // What was written, read as what it was asked for; everything that is wrong is collected.

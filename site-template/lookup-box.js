@@ -255,9 +255,12 @@
       if (this.asked === null && Object.keys(this.wanted).some((name) => name in FILTERS)) this.asked = this.query;
     }
 
+    // Without filters the other names are free for the rest of the page.
+    get stateNames() { return this.form.querySelector(".lookup-filters") ? ["q", ...Object.keys(FILTERS)] : ["q"]; }
+
     readFragment() {
       const wanted = Object.fromEntries(new URLSearchParams(window.location.hash.slice(1)));
-      const isOurs = ["q", ...Object.keys(FILTERS)].some((name) => name in wanted);
+      const isOurs = this.stateNames.some((name) => name in wanted);
       this.wanted = isOurs ? wanted : {};
       if (!isOurs) return;
       this.input.value = wanted.q || "";
@@ -270,7 +273,7 @@
       if (query.text.trim()) state.set("q", query.text.trim());
       for (const name of Object.keys(FILTERS)) if (query[name]) state.set(name, query[name]);
       const fragment = state.toString();
-      const isOurs = /^#(q|type|kind|family|standing)=/.test(window.location.hash);
+      const isOurs = this.stateNames.some((name) => window.location.hash.startsWith(`#${name}=`));
       if (fragment ? window.location.hash === `#${fragment}` : !isOurs) return;
       window.history.replaceState(null, "", fragment ? `#${fragment}` : window.location.pathname + window.location.search);
     }

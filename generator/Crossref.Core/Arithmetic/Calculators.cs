@@ -8,10 +8,12 @@ public static class Calculators
     /// <summary>In the order in which a reader meets them.</summary>
     public static IReadOnlyList<Calculator> All { get; } =
     [
+        RepeatCalculator.Create(),
+        BearingCalculator.Create(),
         FitCalculator.Create(),
-        SpringCalculator.Create(),
+        GearCalculator.Create(),
         LampCalculator.Create(),
         ThermistorCalculator.Create(),
-        RepeatCalculator.Create(),
+        SpringCalculator.Create(),
     ];
 }

@@ -11,8 +11,10 @@ public static class Figure
     /// <summary>"0.79375", with at most so many decimals (0 to 9).</summary>
     public static string Number(double value, int decimals)
     {
-        var text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        if (decimals > 0) text = text.TrimEnd('0').TrimEnd('.');
+        var text = IsHalf(value, decimals)
+            ? Math.Round(decimal.Parse(Fixed(value, decimals + 1), CultureInfo.InvariantCulture), decimals, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture)
+            : Fixed(value, decimals);
+        if (text.Contains('.', StringComparison.Ordinal)) text = text.TrimEnd('0').TrimEnd('.');
         return text == "-0" ? "0" : text;
     }
 
@@ -25,6 +27,12 @@ public static class Figure
         var (low, high) = (Number(interval.Low, decimals), Number(interval.High, decimals));
         return WithUnit(low == high ? low : $"{low} to {high}", unit);
     }
+
+    // Exactly half way between two figures; there the framework rounds to the even digit. Half a digit has one binary place more than decimals.
+    private static bool IsHalf(double value, int decimals) => Math.Abs(Math.ScaleB(value, decimals + 1) % 2) == 1;
+
+    private static string Fixed(double value, int decimals) =>
+        value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static string WithUnit(string number, string unit) => unit.Length == 0 ? number : unit is "°" or "%" ? number + unit : $"{number} {unit}";
 }

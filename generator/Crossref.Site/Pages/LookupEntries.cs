@@ -1,6 +1,8 @@
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Interchange;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Calculation;
 
 namespace Crossref.Site.Pages;
 
@@ -18,8 +20,19 @@ public static class LookupEntries
         var entries = new LookupEntryMaker(library, map, answers ?? Answers(library));
         return library.Positions.Values.Select(entries.Of)
             .Concat(library.Assemblies.Values.Select(entries.Of))
-            .Concat(library.Records.Values.Select(entries.Of).OfType<LookupEntry>());
+            .Concat(library.Records.Values.Select(entries.Of).OfType<LookupEntry>())
+            .Concat(Calculators.All.Select(Of));
     }
+
+    private static LookupEntry Of(Calculator calculator) => new()
+    {
+        Type = "calculator",
+        Id = calculator.Name,
+        Title = calculator.Title,
+        Page = PageMap.Of(calculator),
+        Detail = calculator.Purpose,
+        Text = string.Join(' ', [.. calculator.Inputs.Select(i => i.Label), .. BenchQuestions.Of(calculator.Name).Select(q => q.Question)]),
+    };
 
     private static IReadOnlyList<FitsAnswer> Answers(Library library)
     {

@@ -12,6 +12,7 @@ internal static class Menu
         links.Overview("symptoms", "Symptoms"),
         links.Overview("parts", "Parts"),
         links.Overview("shelf", "Shelf"),
+        links.Overview("calculators", "Calculators"),
     ];
 
     /// <summary>All others.</summary>

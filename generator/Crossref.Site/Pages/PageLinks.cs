@@ -1,3 +1,4 @@
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Views;
 
@@ -17,6 +18,8 @@ internal sealed class PageLinks(Library library, PageMap map, string from)
     internal string Href(string path) => Root + path;
 
     internal Link Overview(string name, string text) => new(Href(PageMap.Overview(name)), text);
+
+    internal Link Calculator(Calculator calculator) => new(Href(PageMap.Of(calculator)), calculator.Title);
 
     internal Link Kind(PartKind kind) => new(Href(PageMap.Kind(kind)), kind.Plural);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Records;
 
 namespace Crossref.Site.Pages;
@@ -44,6 +45,9 @@ public sealed class PageMap
     /// <summary>A position.</summary>
     public static string Of(Position position) =>
         $"positions/{SafeName.Of(position.Family)}/{SafeName.Of(position.Assembly, position.Id)}.html";
+
+    /// <summary>A calculator.</summary>
+    public static string Of(Calculator calculator) => $"calculators/{calculator.Name}.html";
 
     /// <summary>A picture, by its path below the content folder; null for a kind of picture that pages do not show.</summary>
     public static string? Picture(string file)

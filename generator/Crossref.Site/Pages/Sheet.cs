@@ -13,4 +13,7 @@ internal sealed record Sheet(string Path, string Template, string Kind, string T
 {
     /// <summary>The reference in the title block; the title where there is nothing more exact.</summary>
     internal string? Reference { get; init; }
+
+    /// <summary>Scripts that only this kind of page loads, after those that every page does.</summary>
+    internal IReadOnlyList<string> Scripts { get; init; } = [];
 }

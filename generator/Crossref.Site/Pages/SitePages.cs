@@ -1,6 +1,8 @@
 using System.Globalization;
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
+using Crossref.Site.Pages.Calculation;
 using Crossref.Site.Pages.Kinds;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Pages.Views;
@@ -31,6 +33,7 @@ public static class SitePages
             yield return SiteFile.Text(sheet.Path, writer.Write(FrameOf(desk, sheet), sheet.View));
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
+        yield return CalculatorScript.Of(OnRecord.Nothing);
         foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
             yield return SiteFile.Text(file.Path, file.Text);
         foreach (var picture in Pictures(library, options)) yield return picture;
@@ -55,6 +58,7 @@ public static class SitePages
         new MeaningPages(desk).All(),
         new OverviewPages(desk).All(),
         new InterchangePages(desk).All(),
+        new CalculatorPages(desk).All(),
     }.SelectMany(sheets => sheets);
 
     private static Frame FrameOf(Desk desk, Sheet sheet)
@@ -70,6 +74,7 @@ public static class SitePages
             Library = desk.Library.Card.Title,
             LibraryId = desk.Library.Card.Id,
             Date = desk.Options.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            Scripts = sheet.Scripts,
             Crumbs = sheet.Crumbs,
             Menu = Menu.Main(links),
             More = Menu.More(links),

@@ -8,7 +8,7 @@ namespace Crossref.Browser.Tests.Pages;
 [Collection(ChromiumFixture.Collection)]
 public sealed class PageLookTests(ChromiumFixture chromium, RenderedSite site) : IClassFixture<RenderedSite>
 {
-    private static readonly AxeRunOptions Rules = new() { RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] } };
+    internal static readonly AxeRunOptions Rules = new() { RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] } };
 
     [Theory]
     [InlineData(ColorScheme.Light)]

@@ -60,7 +60,8 @@ public sealed partial class SitePagesTests
             var target = new Uri(new Uri("file:///site/" + path), address);
             var file = target.AbsolutePath["/site/".Length..];
             Assert.True(Site.ContainsKey(file), $"{path} leads to {file}, which is not there");
-            if (target.Fragment.Length > 1)
+            // A fragment with an equals sign is what a page is filled in with.
+            if (target.Fragment.Length > 1 && !target.Fragment.Contains('=', StringComparison.Ordinal))
                 Assert.True(Parse(Site[file]).GetElementById(target.Fragment[1..]) is not null, $"{path} leads to {file}{target.Fragment}, which is not there");
         }
     }

@@ -1,3 +1,5 @@
+using Crossref.Core.Records;
+
 namespace Crossref.Core.Arithmetic.Bearings;
 
 /// <summary>
@@ -43,8 +45,20 @@ public sealed record BearingDesignation
     /// <summary>Letter groups whose meaning is not known, with spaces between; empty when all were read.</summary>
     public string Unread => string.Join(' ', Marks.Where(m => m.Says.Length == 0).Select(m => m.Text));
 
-    /// <summary>The number in the other style or family: "61901"; empty when it has one name only.</summary>
-    public string AlsoNamed => string.Join(", ", (BearingTable.Open(Number) ?? BearingTable.WithShields(Number))!.Names.Split(" = ").Select(BearingTable.WithoutClosure).Where(n => n != Number).Distinct());
+    /// <summary>The table's row for this closure; for a closure that is not listed the open bearing's, or the only one there is.</summary>
+    public BearingRow Row => (Shields == "2Z" ? BearingTable.WithShields(Number) : null) ?? BearingTable.Open(Number) ?? BearingTable.WithShields(Number)!;
+
+    /// <summary>The same bearing in other styles: "61901", "628/8-2Z"; empty when there are none or they are not sure.</summary>
+    public string AlsoNamed
+    {
+        get
+        {
+            var (row, closure) = (Row, Row.Shielded || Shields is null or "open" ? "" : "-" + Shields);
+            var sure = !Flanged && (row.AnyClosure || (row.Shielded ? Shields == "2Z" : Shields == "open"));
+            var names = row.AlsoNamed.Prepend(row.Designation).Where(n => BearingTable.WithoutClosure(n) is var number && number != Number && number != Basic);
+            return sure ? string.Join(", ", names.Select(n => n + closure)) : "";
+        }
+    }
 
     /// <summary>
     /// One way of writing it, with everything that was read: <c>F688-2Z</c>, <c>6901-2RS/C3</c>. Reads back as the same bearing.
@@ -55,13 +69,16 @@ public sealed record BearingDesignation
         get
         {
             var number = BearingWidth.Of(Basic, Shields) == Width ? Basic : Number;
-            if (Flanged) number = number.StartsWith("MR", StringComparison.Ordinal) ? "MF" + number[2..] : "F" + number;
+            if (Flanged) number = BearingTable.FlangedName(number);
             var closure = Shields is null or "open" ? "" : "-" + Shields;
             var clearance = Clearance is null or "CN" ? "" : "/" + Clearance;
             var tolerance = Class == "Normal" ? "" : Class == "P2" ? "/ABEC9" : "/" + Class;
             return Prefix + number + closure + clearance + tolerance + string.Concat(Marks.Where(m => m.Says is "" or "other").Select(m => " " + m.Text));
         }
     }
+
+    /// <summary>What it says, in the attributes that parts have under <c>size</c>.</summary>
+    public IReadOnlyDictionary<string, Size> Sizes => BearingSizes.Of(this);
 
     /// <inheritdoc/>
     public override string ToString() => Canonical;

@@ -90,7 +90,7 @@ internal static partial class BearingReader
     // The flange may be another with shields; a closure that is not listed has it only where both are the same.
     private static BearingFlange? Flange(string basic, string? shields)
     {
-        var name = basic.StartsWith("MR", StringComparison.Ordinal) ? "MF" + basic[2..] : "F" + basic;
+        var name = BearingTable.FlangedName(basic);
         var fitting = BearingTable.Flanges.Where(f => f.Basic == name && (f.Form == "both" || (shields == "open" ? f.Form == "open" : shields != "2Z" || f.Form == "shielded"))).ToList();
         var both = fitting.Count == 1 && (shields is "open" or "2Z" || fitting[0].Form == "both");
         return both || (fitting.Count == 2 && (fitting[0].Outside, fitting[0].Width) == (fitting[1].Outside, fitting[1].Width)) ? fitting[0] : null;

@@ -31,6 +31,9 @@ public static class BearingTable
         designation.EndsWith("ZZ", StringComparison.Ordinal) ? designation[..^2]
         : designation.EndsWith("-2Z", StringComparison.Ordinal) ? designation[..^3] : designation;
 
+    /// <summary>The same bearing with a flange: F688 for 688, MF105 for MR105.</summary>
+    internal static string FlangedName(string number) => number.StartsWith("MR", StringComparison.Ordinal) ? "MF" + number[2..] : "F" + number;
+
     private static Dictionary<string, BearingRow> ByName(IEnumerable<BearingRow> rows)
     {
         var names = new Dictionary<string, BearingRow>(StringComparer.Ordinal);

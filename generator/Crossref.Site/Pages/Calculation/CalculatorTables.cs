@@ -11,6 +11,10 @@ internal static class CalculatorTables
     internal static JsonObject All() => new()
     {
         ["units"] = Units(),
+        ["limits"] = LimitsTable.All(),
+        ["materials"] = MaterialTable.All(),
+        ["springs"] = SpringTable.All(),
+        ["gears"] = GearsTable.Write(),
         ["lamp"] = LampTable.Json(),
         ["thermistor"] = ThermistorTable.Json(),
         ["repeat"] = RepeatTable.Json(),

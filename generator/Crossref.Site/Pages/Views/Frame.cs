@@ -19,6 +19,8 @@ public sealed record Frame
     public required string LibraryId { get; init; }
     /// <summary>The day the pages speak of.</summary>
     public required string Date { get; init; }
+    /// <summary>Scripts that only this kind of page loads, after those that every page does.</summary>
+    public required IReadOnlyList<string> Scripts { get; init; }
     /// <summary>The way to this page from the first one.</summary>
     public required IReadOnlyList<Link> Crumbs { get; init; }
     /// <summary>The overviews one goes to most.</summary>

@@ -1,0 +1,10 @@
+using Crossref.Core.Arithmetic;
+
+namespace Crossref.Site.Pages.Views;
+
+/// <summary>A field of a calculator's form.</summary>
+/// <param name="Id">Its id on the page.</param>
+/// <param name="Input">What it asks for.</param>
+/// <param name="Unit">The unit that is meant when none is written; empty for none.</param>
+/// <param name="Hint">What helps whoever fills it in; empty for nothing.</param>
+public sealed record FieldView(string Id, CalculatorInput Input, string Unit, string Hint);
