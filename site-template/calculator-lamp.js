@@ -107,8 +107,11 @@
     }
 
     function read() {
-      const filament = leads ? interval.subtract(cold, leads) : { low: 0, high: cold.high };
-      lines.push(line("reading without leads", shown(filament, "ohm"), leads ? "cold reading - leads" : "the leads were not measured, so it may be anything up to the reading"));
+      const filament = interval.subtract(cold, leads ?? table.unmeasuredLeads);
+      if (!leads) filament.low = Math.max(filament.low, 0);
+      lines.push(line("reading without leads", shown(filament, "ohm"), leads
+        ? "cold reading - leads"
+        : `cold reading - leads, which were not measured and may have ${figure(table.unmeasuredLeads, 0, "ohm")}`));
       const [result, how] = filament.low > hotOhms.high ? ["open", "more ohms cold than hot: an open filament or a bad contact"]
         : !interval.meets(filament, coldOhms) ? ["intact, not plausible", "outside the cold resistance of this rating"]
         : interval.holds(coldOhms, filament) ? ["intact, plausible", "inside the cold resistance of this rating"]

@@ -56,9 +56,11 @@ internal static class LampCalculator
 
     private static string Reading(List<WorkingLine> lines, Lamp lamp, Interval reading, Interval? leads)
     {
-        // Leads that nobody measured may be anything up to the whole reading.
-        var filament = leads is { } known ? reading - known : new Interval(0, reading.High);
-        lines.Add(new("reading without leads", Shown.Of(filament, "ohm"), leads is null ? "the leads were not measured, so it may be anything up to the reading" : "cold reading - leads"));
+        var filament = reading - (leads ?? Lamp.UnmeasuredLeads);
+        if (leads is null) filament = filament with { Low = Math.Max(filament.Low, 0) };
+        lines.Add(new("reading without leads", Shown.Of(filament, "ohm"), leads is null
+            ? $"cold reading - leads, which were not measured and may have {Figure.Of(Lamp.UnmeasuredLeads, 0, "ohm")}"
+            : "cold reading - leads"));
         var (figure, how) = lamp.Filament(filament) switch
         {
             FilamentState.Open => ("open", "more ohms cold than hot: an open filament or a bad contact"),

@@ -12,6 +12,7 @@ internal static class LampTable
     internal static JsonObject Json() => new()
     {
         ["coldToHot"] = CalculatorTables.Json(Lamp.ColdToHot),
+        ["unmeasuredLeads"] = CalculatorTables.Json(Lamp.UnmeasuredLeads),
         ["power"] = CalculatorTables.Json(Rerating.Power),
         ["current"] = CalculatorTables.Json(Rerating.Current),
         ["flux"] = CalculatorTables.Json(Rerating.Flux),
