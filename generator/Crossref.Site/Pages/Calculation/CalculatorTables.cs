@@ -15,7 +15,7 @@ internal static class CalculatorTables
         ["limits"] = LimitsTable.All(),
         ["materials"] = MaterialTable.All(),
         ["springs"] = SpringTable.All(),
-        ["gears"] = GearsTable.Write(),
+        ["gears"] = GearsTable.Json(),
         ["lamp"] = LampTable.Json(),
         ["thermistor"] = ThermistorTable.Json(),
         ["repeat"] = RepeatTable.Json(),
