@@ -1,4 +1,5 @@
 using Crossref.Core.Arithmetic;
+using Crossref.Core.Arithmetic.Bearings;
 using Crossref.Core.Arithmetic.Limits;
 using Crossref.Core.Records;
 
@@ -12,6 +13,9 @@ namespace Crossref.Core.Sizes;
 /// <param name="Reason">Why that much.</param>
 public readonly record struct WorkingTolerance(double Width, string Reason)
 {
+    // Any bore over 2.5 and up to 50 mm.
+    private const double OrdinaryBore = 10;
+
     // A plain hole or journal of ordinary make is held within grade IT9.
     private const int PlainGrade = 9;
 
@@ -35,7 +39,14 @@ public readonly record struct WorkingTolerance(double Width, string Reason)
 
     private static WorkingTolerance Bearing(string attribute, double value)
     {
-        return new(attribute == "bore" ? 0.008 : attribute == "width" ? 0.12 : value <= 30 ? 0.009 : 0.011, "ISO 492, class Normal");
+        // The width is held by the bore, not by the width; every bore in the table of ISO 15 has this one.
+        var limits = attribute switch
+        {
+            "bore" => BearingTolerance.Bore(value),
+            "outside" => BearingTolerance.Outside(value),
+            _ => BearingTolerance.Width(OrdinaryBore),
+        };
+        return limits is { } found ? new(found.High - found.Low, "ISO 492, class Normal") : new(0, "outside the table of ISO 492");
     }
 
     private static WorkingTolerance Fitted(double value) => StandardTolerance.Width(PlainGrade, value) is { } width
