@@ -6,7 +6,7 @@ namespace Crossref.Core.Sizes;
 /// </summary>
 public static class GeneralTolerance
 {
-    /// <summary>The deviation to either side, for lengths up to and including so many millimetres.</summary>
+    /// <summary>The largest length of each band and the deviation to either side in it, the smallest first.</summary>
     public static IReadOnlyList<(double UpTo, double Deviation)> Bands { get; } =
         [(6, 0.1), (30, 0.2), (120, 0.3), (400, 0.5), (1000, 0.8), (2000, 1.2), (4000, 2)];
 

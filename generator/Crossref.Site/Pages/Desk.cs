@@ -1,3 +1,4 @@
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Pieces;
@@ -23,6 +24,7 @@ internal sealed class Desk
         Answers = [.. library.Positions.Keys.Order(StringComparer.Ordinal).Select(p => Fits.At(p))];
         _answers = Answers.ToDictionary(a => a.Position, StringComparer.Ordinal);
         Where = new WhereUsed(library, Fits, Answers);
+        OnRecord = OnRecord.Of(library);
     }
 
     internal Library Library { get; }
@@ -34,6 +36,9 @@ internal sealed class Desk
     internal Fits Fits { get; }
 
     internal WhereUsed Where { get; }
+
+    /// <summary>What calculators may look up.</summary>
+    internal OnRecord OnRecord { get; }
 
     internal Wording Wording { get; }
 

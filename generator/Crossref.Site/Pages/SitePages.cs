@@ -1,5 +1,4 @@
 using System.Globalization;
-using Crossref.Core.Arithmetic;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Calculation;
@@ -33,7 +32,7 @@ public static class SitePages
             yield return SiteFile.Text(sheet.Path, writer.Write(FrameOf(desk, sheet), sheet.View));
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
-        yield return CalculatorScript.Of(OnRecord.Nothing);
+        yield return CalculatorScript.Of(desk.OnRecord);
         foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
             yield return SiteFile.Text(file.Path, file.Text);
         foreach (var picture in Pictures(library, options)) yield return picture;

@@ -2,6 +2,7 @@ using Crossref.Browser.Tests.Demo;
 using Crossref.Browser.Tests.Tabs;
 using Crossref.Calculations;
 using Crossref.Core.Arithmetic;
+using Crossref.Site.Reading;
 
 namespace Crossref.Browser.Tests.Arithmetic;
 
@@ -91,7 +92,7 @@ public abstract class CalculatorPageTests(IBrowser browser, DemoSite site) : ICl
         tab.WasQuiet();
     }
 
-    private static OnRecord Record => OnRecord.Nothing;
+    private static OnRecord Record { get; } = OnRecord.Of(ContentReader.Read(Path.Combine(RepositoryFiles.Root, "content")).Library!);
 
     private static Calculator Named(string name) => Calculators.All.Single(c => c.Name == name);
 

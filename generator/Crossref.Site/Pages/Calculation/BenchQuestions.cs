@@ -9,6 +9,7 @@ internal static class BenchQuestions
         [
             new("How much play has an H7 hole of 25 over a g6 shaft?", ("size", "25"), ("hole", "H7"), ("shaft", "g6")),
             new("Does a nylon bush of 12.05 seize on a steel shaft of 12 at 80 °C?", ("hole-size", "12.05 +/- 0.01"), ("shaft-size", "12 +/- 0.01"), ("outer", "nylon"), ("inner", "steel"), ("temperature", "80")),
+            new("How loose does a PEEK sleeve of 12.05 get on its steel journal at 190 °C?", ("hole-size", "12.05 +/- 0.01"), ("shaft-size", "12 +/- 0.005"), ("outer", "peek"), ("inner", "steel"), ("temperature", "190")),
         ],
         ["spring"] =
         [

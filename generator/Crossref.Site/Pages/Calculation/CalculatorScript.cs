@@ -39,9 +39,10 @@ internal static class CalculatorScript
             ["position"] = t.Position,
             ["name"] = t.Name,
             ["family"] = t.Family,
-            ["around"] = new JsonObject { ["low"] = t.Around.Low, ["high"] = t.Around.High },
+            ["around"] = CalculatorTables.Json(t.Around),
             ["because"] = t.Because,
         }),
+        ["machines"] = Array(record.Machines, m => new JsonObject { ["id"] = m.Id, ["name"] = m.Name, ["family"] = m.Family }),
     };
 
     private static JsonArray Array<T>(IEnumerable<T> items, Func<T, JsonNode?> each) => [.. items.Select(each)];

@@ -34,7 +34,7 @@ internal sealed class CalculatorPages(Desk desk)
     private static IReadOnlyList<Link> Questions(Calculator calculator, PageLinks links) =>
         [.. BenchQuestions.Of(calculator.Name).Select(q => new Link($"{links.Href(PageMap.Of(calculator))}#{q.State}", q.Question))];
 
-    private static FieldView Field(CalculatorInput input)
+    private FieldView Field(CalculatorInput input)
     {
         var unit = input.Measures is { } dimension ? UnitTable.Symbols(dimension).FirstOrDefault("") : "";
         var isWritten = input.Choices.Count == 0;
@@ -44,6 +44,6 @@ internal sealed class CalculatorPages(Desk desk)
             isWritten && input.Default.Length > 0 ? $"Left empty, it counts as {$"{input.Default} {unit}".TrimEnd()}." : "",
             input.Help,
         };
-        return new FieldView("field-" + input.Name, input, unit, string.Join(' ', hint.Where(t => t.Length > 0)));
+        return new FieldView("field-" + input.Name, input, unit, string.Join(' ', hint.Where(t => t.Length > 0)), input.Name == "machine" ? desk.OnRecord.Machines : []);
     }
 }

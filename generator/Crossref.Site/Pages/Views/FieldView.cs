@@ -7,4 +7,5 @@ namespace Crossref.Site.Pages.Views;
 /// <param name="Input">What it asks for.</param>
 /// <param name="Unit">The unit that is meant when none is written; empty for none.</param>
 /// <param name="Hint">What helps whoever fills it in; empty for nothing.</param>
-public sealed record FieldView(string Id, CalculatorInput Input, string Unit, string Hint);
+/// <param name="Offered">Machines and families to pick from, though anything may be written; empty for most fields.</param>
+public sealed record FieldView(string Id, CalculatorInput Input, string Unit, string Hint, IReadOnlyList<KnownMachine> Offered);
