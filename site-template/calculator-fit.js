@@ -8,9 +8,6 @@
   const READ = /^([A-Z]{1,2}|[a-z]{1,2})([0-9]{1,2})$/;
   const CARRIES = "it carries d e f g h js k m n p for shafts, D E F G H JS N P and, to grade 8, K M for holes";
 
-  const onSide = (deviation, lower, width) =>
-    (lower ? { lower: deviation, upper: deviation + width } : { lower: deviation - width, upper: deviation });
-
   function shaftDeviation(letters, grade, band) {
     return letters === "k" && grade > 7 ? 0 : band.deviations[letters] ?? null;
   }
@@ -35,7 +32,8 @@
     const isHole = letters[0] < "a";
     const deviation = isHole ? holeDeviation(letters, grade, band) : shaftDeviation(letters, grade, band);
     if (deviation === null) return { problem: `the table does not carry ${letters}${grade}; ${CARRIES}` };
-    return onSide(deviation, isHole ? letters[0] <= "H" : letters[0] > "h", width);
+    const lower = isHole ? letters[0] <= "H" : letters[0] > "h";
+    return lower ? { lower: deviation, upper: deviation + width } : { lower: deviation - width, upper: deviation };
   }
 
   const kind = (gap) => (gap.low >= -1e-9 ? "clearance fit" : gap.high <= 1e-9 ? "interference fit" : "transition fit");
@@ -149,7 +147,7 @@
     return ` At ${warm} ${words(gap, 3, tools)}.`;
   }
 
-  window.crossrefCalculators.all.fit = (inputs, tools, tables) => {
+  window.crossrefCalculators.all["fit"] = (inputs, tools, tables) => {
     const { line, figure, interval } = tools;
     const [lines, cautions] = [[], []];
     const size = inputs.measure("size");

@@ -3,7 +3,7 @@
 (() => {
   "use strict";
 
-  const USUAL_ANGLE = 20;
+  const USUAL_ANGLES = [20, 14.5];
   const [MARGIN, NEAR, TWIN, ROUNDING] = [0.003, 0.01, 0.02, 1e-9];
   const COMPARED = ["module", "helix", "hand", "pressure-angle", "face", "bore"];
 
@@ -63,7 +63,10 @@
   function lean(inputs, prefix, { middle, exactly }) {
     const hand = inputs.text(`${prefix}hand`);
     const written = inputs.measure(`${prefix}helix`);
-    if (!written) return [hand === "none" ? exactly(0) : null, hand];
+    if (!written) {
+      if (prefix === "" && (hand === "left" || hand === "right")) inputs.refuse("helix", "teeth that lean have a helix angle: write it, if only roughly, such as 15 +/- 5");
+      return [hand === "none" ? exactly(0) : null, hand];
+    }
     if (middle(written) < 0) inputs.refuse(`${prefix}helix`, "write the angle without a sign; the hand says which way the teeth lean");
     if (written.high > 60) inputs.refuse(`${prefix}helix`, "write an angle up to 60°");
     const helix = { low: Math.max(written.low, 0), high: written.high };
@@ -139,7 +142,7 @@
       module("module by the distance", g.moduleByDistance(seen.distance, gear.teeth + seen.mateTeeth, helix), "m = 2 a cos β / (z1 + z2), ISO 21771, if the teeth are not profile-shifted");
     const guessed = !gear.angle;
     const bySpans = seen.pitch ? lookBySpans() : null;
-    const spanned = g.teethToSpan(gear.teeth, gear.angle ?? exactly(USUAL_ANGLE), helix);
+    const spanned = g.teethToSpan(gear.teeth, gear.angle ?? exactly(USUAL_ANGLES[0]), helix);
     const measure = `measure the span over ${spanned} and ${spanned + 1} teeth`;
     const [found, how, answer] = gear.module ? tellWritten()
       : bySpans ? tellSpans()
@@ -152,13 +155,14 @@
       cautions.push(`Profile shift, stub teeth and worn tips mislead a tip diameter; two spans are not misled: ${measure}.`);
     const isWritten = ({ match }) => holds(gear.module, match.size.module) || Math.abs(middle(gear.module) / match.size.module - 1) <= MARGIN + ROUNDING;
     if (bySpans?.length > 0 && gear.module && !bySpans.some(isWritten)) cautions.push("The two spans point to another module than the one written.");
-    return { module: found, sure: !gear.helix && !gear.module && !bySpans ? null : found, lines, answer, cautions };
+    const sure = !gear.helix && !gear.module && !bySpans ? null : found;
+    return { module: found, sure, angle: bySpans?.length === 1 ? bySpans[0].angle : USUAL_ANGLES[0], lines, answer, cautions };
 
     function lookBySpans() {
       lines.push(line("base pitch", figure(seen.pitch, 4, "mm"), "p_bn = W_(k+1) - W_k, ISO 21771, whatever the profile shift"));
       if (seen.pitch.low === seen.pitch.high) cautions.push("The spans were written without their uncertainty and taken as exact; 0.02 mm are enough to take module 0.8 for 32 DP.");
       const matches = [];
-      for (const angle of gear.angle ? [gear.angle] : [exactly(20), exactly(14.5)]) {
+      for (const angle of gear.angle ? [gear.angle] : USUAL_ANGLES.map(exactly)) {
         const size = g.moduleByPitch(seen.pitch, angle);
         module(`module by the spans, at ${figure(angle, 2, "°")}`, size, "m = p_bn / (π cos α)");
         for (const match of sizes.matching(size).filter((m) => m.holds)) {
@@ -171,10 +175,11 @@
 
     function tellWritten() {
       const nearest = sizes.nearest(gear.module);
+      const tip = seen.tip ? "" : ` Without profile shift the tip diameter is ${figure(g.tip(gear.teeth, gear.module, helix), 3, "mm")}.`;
       return [
         gear.module,
         nearest.holds ? `as written; ${named(nearest.size)}, ${nearest.size.from}` : `as written; no size in use, nearest is ${named(nearest.size)}`,
-        `The module is ${figure(gear.module, 5, "mm")}, as written.`,
+        `The module is ${figure(gear.module, 5, "mm")}, as written.${tip}`,
       ];
     }
 
@@ -206,77 +211,89 @@
     }
   }
 
-  // The sizes that follow. What needs a pressure angle that is not known is given for 20° and says so.
-  function follow(gear, seen, { interval, figure, line }, g) {
+  // The sizes that follow. What needs a pressure angle that is not known is given for a usual one and says so.
+  function follow(gear, usualAngle, seen, { interval, figure, line }, g) {
     const lines = [];
     const { module, teeth } = gear;
     if (!module) return lines;
     const size = (what, value, how, decimals = 3, unit = "mm") => lines.push(line(what, figure(value, decimals, unit), how));
     const helix = gear.helix ?? interval.exactly(0);
-    const angle = gear.angle ?? interval.exactly(USUAL_ANGLE);
+    const angle = gear.angle ?? interval.exactly(usualAngle);
     const transverse = g.transverseAngle(angle, helix);
-    const at = gear.angle ? "" : " at 20°";
-    const usual = gear.angle ? "" : "; 20° is usual (ISO 53), this gear's own is unknown";
+    const at = gear.angle ? "" : ` at ${figure(usualAngle, 2, "°")}`;
+    if (at) lines.push(line("pressure angle", "unknown", `lines${at} hold for that angle; 20° is usual (ISO 53), old inch gears have 14.5°`));
     if (helix.high > 0) size("transverse module", g.transverseModule(module, helix), "m_t = m / cos β, ISO 21771", 4);
     size("reference diameter", g.reference(teeth, module, helix), "d = z m / cos β, ISO 21771");
     if (!seen.tip) size("tip diameter", g.tip(teeth, module, helix), "d_a = d + 2 m, ISO 53 profile A, no profile shift");
     if (!seen.root) size("root diameter", g.root(teeth, module, helix), "d_f = d - 2.5 m, ISO 53 profile A, no profile shift");
-    size(`base diameter${at}`, g.base(teeth, module, angle, helix), `d_b = d cos α_t, ISO 21771${usual}`);
+    size(`base diameter${at}`, g.base(teeth, module, angle, helix), "d_b = d cos α_t, ISO 21771");
     const spanned = g.teethToSpan(teeth, angle, helix);
     for (const k of [spanned, spanned + 1])
-      size(`span over ${k} teeth${at}`, g.span(teeth, k, module, angle, helix), `W_k = m cos α (π (k - 0.5) + z inv α_t), ISO 21771, no profile shift${usual}`, 4);
+      size(`span over ${k} ${k === 1 ? "tooth" : "teeth"}${at}`, g.span(teeth, k, module, angle, helix), "W_k = m cos α (π (k - 0.5) + z inv α_t), ISO 21771, no profile shift", 4);
     if (helix.high > 0)
-      size(`face needed for that${at}`, g.narrowestFace(g.span(teeth, spanned + 1, module, angle, helix), angle, helix), "W_k sin β_b, ISO 21771; on a narrower face a jaw slips off");
+      size(`face needed for both spans${at}`, g.narrowestFace(g.span(teeth, spanned + 1, module, angle, helix), angle, helix), "W_k sin β_b, ISO 21771; on a narrower face a jaw slips off");
     if (seen.span && seen.spanTeeth !== null)
-      size(`profile shift${at}`, g.shift(seen.span, teeth, seen.spanTeeth, module, angle, helix), `x from W_k, in modules; teeth thinned for backlash read as less${usual}`, 3, "");
+      size(`profile shift${at}`, g.shift(seen.span, teeth, seen.spanTeeth, module, angle, helix), "x from W_k, in modules; teeth thinned for backlash read as less", 3, "");
     if (seen.mateTeeth === null) return lines;
     const reference = g.referenceDistance(teeth + seen.mateTeeth, module, helix);
     size("reference centre distance", reference, "a_d = m_t (z1 + z2) / 2, ISO 21771");
     if (!seen.distance) return lines;
     const working = g.workingAngle(reference, transverse, seen.distance);
     if (!working) {
-      lines.push(line(`working pressure angle${at}`, "unknown", `the centre distance may be too small for the two base circles${usual}`));
+      lines.push(line(`working pressure angle${at}`, "unknown", "the centre distance may be too small for the two base circles"));
       return lines;
     }
-    size(`working pressure angle${at}`, working, `cos α_wt = a_d cos α_t / a, ISO 21771${usual}`, 4, "°");
-    size(`profile shifts together${at}`, g.bothShifts(angle, transverse, working, teeth + seen.mateTeeth), `x1 + x2 = (z1 + z2) (inv α_wt - inv α_t) / (2 tan α), ISO 21771; backlash reads as more${usual}`, 3, "");
+    size(`working pressure angle${at}`, working, "cos α_wt = a_d cos α_t / a, ISO 21771", 4, "°");
+    size(`profile shifts together${at}`, g.bothShifts(angle, transverse, working, teeth + seen.mateTeeth), "x1 + x2 = (z1 + z2) (inv α_wt - inv α_t) / (2 tan α), ISO 21771; backlash reads as more", 3, "");
     return lines;
   }
 
-  // Whether two gears mesh and whether one replaces the other, size by size; the tolerances' reasons stand in GearComparison.cs.
-  function judge(one, other, { interval, figure, line }) {
+  // Whether two gears mesh and whether one replaces the other, size by size.
+  function judge(one, other, { interval, figure, line }, tolerances) {
     const known = (size, decimals, unit) => (size === null ? "unknown" : figure(size, decimals, unit));
     function within(a, b, tolerance) {
-      if (a === null || b === null) return "unknown";
       if (Math.max(a.low - b.high, b.low - a.high) > tolerance + ROUNDING) return "differs";
       return Math.max(a.high - b.low, b.high - a.low) <= tolerance + ROUNDING ? "agrees" : "unknown";
     }
-    const size = (name, agreement, show, rule) => ({ name, agreement, how: `${show(one)} and ${show(other)}; ${rule}` });
-    const hand = (agree, rule) =>
-      size("hand", one.hand === null || other.hand === null ? "unknown" : agree ? "agrees" : "differs", (gear) => gear.hand ?? "unknown", rule);
-    const count = (teeth) => (teeth === null ? null : interval.exactly(teeth));
-    const moduleTolerance = MARGIN * Math.min(one.module ? interval.middle(one.module) : 0, other.module ? interval.middle(other.module) : 0);
+    const compared = (name, agreement, values, rule) =>
+      ({ name, agreement: agreement ?? "unknown", how: `${values}; ${agreement === null ? "both must be known" : rule}` });
+    function size(name, attribute, of, decimals, unit) {
+      const [a, b] = [of(one), of(other)];
+      const values = `${known(a, decimals, unit)} and ${known(b, decimals, unit)}`;
+      if (a === null || b === null) return compared(name, null, values);
+      const value = Math.max(interval.middle(a), interval.middle(b));
+      const bands = tolerances[attribute];
+      const band = bands.find((x) => value <= x.upTo + ROUNDING) ?? bands.at(-1);
+      const width = band.share === undefined ? band.width : band.share * value;
+      const rule = width === 0 ? band.reason : `may differ by ${figure(width, 4, unit)} (${band.reason})`;
+      return compared(name, within(a, b, width), values, rule);
+    }
+    function hand(agree, rule) {
+      const agreement = one.hand === null || other.hand === null ? null : agree ? "agrees" : "differs";
+      return compared("hand", agreement, `${one.hand ?? "unknown"} and ${other.hand ?? "unknown"}`, rule);
+    }
+    const count = (gear) => (gear.teeth === null ? null : interval.exactly(gear.teeth));
     const teeth = [
-      size("module", within(one.module, other.module, moduleTolerance), (x) => known(x.module, 5, "mm"), "within 0.3%: module 0.8 and 32 DP are 0.8% apart"),
-      size("pressure angle", within(one.angle, other.angle, 0.5), (x) => known(x.angle, 2, "°"), "within 0.5°"),
-      size("helix angle", within(one.helix, other.helix, 0.1), (x) => known(x.helix, 2, "°"), "within 0.1°"),
+      size("module", "module", (x) => x.module, 5, "mm"),
+      size("pressure angle", "pressure-angle", (x) => x.angle, 2, "°"),
+      size("helix angle", "helix", (x) => x.helix, 2, "°"),
     ];
     const opposite = one.hand !== "none" && other.hand !== "none" ? one.hand !== other.hand : one.hand === other.hand;
-    const mesh = [...teeth, hand(opposite, "opposite hands mesh on parallel shafts, straight with straight")];
+    const mesh = [...teeth, hand(opposite, "opposite hands mesh on parallel shafts, straight teeth with straight ones")];
     const apart = [
-      hand(one.hand === other.hand, "the same hand"),
-      size("teeth", within(count(one.teeth), count(other.teeth), 0), (x) => known(x.teeth, 0, ""), "the same number"),
-      size("face", within(one.face, other.face, 0.5), (x) => known(x.face, 3, "mm"), "within 0.5 mm: a narrower face carries less, a wider one needs the room"),
-      size("bore", within(one.bore, other.bore, 0.05), (x) => known(x.bore, 3, "mm"), "within 0.05 mm; the fit on the shaft is another question"),
+      hand(one.hand === other.hand, "must be the same"),
+      size("teeth", "teeth", count, 0, ""),
+      size("face", "face", (x) => x.face, 3, "mm"),
+      size("bore", "bore", (x) => x.bore, 3, "mm"),
     ];
     const replace = [...teeth, ...apart];
-    const overall = (compared) =>
-      compared.some((s) => s.agreement === "differs") ? "differs" : compared.every((s) => s.agreement === "agrees") ? "agrees" : "unknown";
-    function tell(compared) {
-      const names = (agreement) => compared.filter((s) => s.agreement === agreement).map((s) => s.name).join(", ");
-      const outcome = overall(compared);
+    const overall = (sizes) =>
+      sizes.some((s) => s.agreement === "differs") ? "differs" : sizes.every((s) => s.agreement === "agrees") ? "agrees" : "unknown";
+    function tell(sizes) {
+      const names = (agreement) => sizes.filter((s) => s.agreement === agreement).map((s) => s.name).join(", ");
+      const outcome = overall(sizes);
       if (outcome === "agrees") return "yes by these sizes";
-      return outcome === "differs" ? `no, they differ in ${names("differs")}` : `unknown; still to be measured on both: ${names("unknown")}`;
+      return outcome === "differs" ? `no, they differ in ${names("differs")}` : `unknown; still to be measured: ${names("unknown")}`;
     }
     return {
       lines: [...mesh.map((s) => line(`mesh: ${s.name}`, s.agreement, s.how)), ...apart.map((s) => line(`replace: ${s.name}`, s.agreement, s.how))],
@@ -301,11 +318,11 @@
     const seen = readMeasured(inputs, written, other, interval);
     if (inputs.problems.length) return null;
     const g = geometry(interval);
-    const found = find(written, seen, tools, g, toothSizes(tables.gears, interval));
+    const found = find(written, seen, tools, g, toothSizes(tables.gears.sizes, interval));
     const gear = { ...written, module: found.module };
-    const compared = COMPARED.some((name) => inputs.has(`with-${name}`)) ? judge({ ...gear, module: found.sure }, other, tools) : null;
+    const compared = COMPARED.some((name) => inputs.has(`with-${name}`)) ? judge({ ...gear, module: found.sure }, other, tools, tables.gears.tolerances) : null;
     return {
-      lines: [...found.lines, ...follow(gear, seen, tools, g), ...(compared?.lines ?? [])],
+      lines: [...found.lines, ...follow(gear, found.angle, seen, tools, g), ...(compared?.lines ?? [])],
       answer: [found.answer, ...(compared?.answers ?? [])].join(" "),
       cautions: [...found.cautions, ...(compared?.cautions ?? [])],
       sought: soughtFor(inputs, gear, interval),

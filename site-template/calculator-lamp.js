@@ -73,12 +73,18 @@
       return `Not a fit: a ${words} is on a supply that it is not rated for; it would take about ${shown(power, "W")} instead of its ${shown(watts, "W")}${holds ? "" : `, ${OUTSIDE}`}.`;
     }
 
-    const written = (name, input) => (input in UNITS ? shown(inputs.measure(name), UNITS[input]) : inputs.text(name));
+    const written = (input, name) => (input in UNITS ? shown(inputs.measure(name), UNITS[input]) : inputs.text(name));
 
-    function compare(name, other) {
-      const [a, b] = [inputs.measure(name), inputs.measure(other)];
-      if (a.low > b.high + 1e-9 || b.low > a.high + 1e-9) return "differ";
-      return inputs.quantity(name).uncertainty === 0 && inputs.quantity(other).uncertainty === 0 ? "agree" : "no difference shown";
+    // As SizeBook.Compare: the larger of the measuring uncertainty and the working tolerance counts.
+    function compare(input, attribute) {
+      const other = "other-" + input;
+      if (!(input in UNITS)) return [inputs.text(input).toUpperCase() === inputs.text(other).toUpperCase(), "must be the same word"];
+      const [a, b] = [inputs.quantity(input), inputs.quantity(other)];
+      const { share, bands, reason } = table.tolerances[attribute];
+      const value = Math.max(a.value, b.value);
+      const width = bands ? (bands.find((x) => value <= x.upTo) ?? bands[bands.length - 1]).deviation : share * value;
+      const measuring = Math.sqrt(a.uncertainty * a.uncertainty + b.uncertainty * b.uncertainty);
+      return [Math.abs(a.value - b.value) <= Math.max(measuring, width) + 1e-9, measuring > width ? "measuring uncertainty" : reason];
     }
 
     function compared() {
@@ -87,20 +93,25 @@
       for (const [input, attribute] of ATTRIBUTES) {
         const other = "other-" + input;
         const name = attribute.replaceAll("-", " ");
-        const result = !inputs.has(input) || !inputs.has(other) ? "unknown"
-          : input in UNITS ? compare(input, other)
-          : inputs.text(input).toUpperCase() === inputs.text(other).toUpperCase() ? "agree" : "differ";
-        lines.push(line(`${name} of both`, result, result === "unknown" ? "not written for both lamps" : `${written(input, input)} and ${written(other, input)}`));
-        if (result === "differ") differ.push(name);
-        if (result === "unknown") unknown.push(name);
+        if (!inputs.has(input) || !inputs.has(other)) {
+          unknown.push(name);
+          lines.push(line(`${name} of both`, "unknown", "not written for both lamps"));
+          continue;
+        }
+        const [same, how] = compare(input, attribute);
+        if (!same) differ.push(name);
+        lines.push(line(`${name} of both`, same ? "agree" : "differ", `${written(input, input)} and ${written(input, other)}; ${how}`));
       }
       const rest = unknown.length ? ` Unknown: ${unknown.join(", ")}.` : "";
       return [(differ.length ? `Not a fit: the other lamp differs in ${differ.join(", ")}.` : "No difference shows in what was written of both lamps, which decides nothing.") + rest];
     }
 
     function read() {
-      const filament = leads ? interval.subtract(cold, leads) : { low: 0, high: cold.high };
-      lines.push(line("reading without leads", shown(filament, "ohm"), leads ? "cold reading - leads" : "the leads were not measured, so it may be anything up to the reading"));
+      const filament = interval.subtract(cold, leads ?? table.unmeasuredLeads);
+      if (!leads) filament.low = Math.max(filament.low, 0);
+      lines.push(line("reading without leads", shown(filament, "ohm"), leads
+        ? "cold reading - leads"
+        : `cold reading - leads, which were not measured and may have ${figure(table.unmeasuredLeads, 0, "ohm")}`));
       const [result, how] = filament.low > hotOhms.high ? ["open", "more ohms cold than hot: an open filament or a bad contact"]
         : !interval.meets(filament, coldOhms) ? ["intact, not plausible", "outside the cold resistance of this rating"]
         : interval.holds(coldOhms, filament) ? ["intact, plausible", "inside the cold resistance of this rating"]

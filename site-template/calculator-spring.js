@@ -2,7 +2,7 @@
 (() => {
   "use strict";
 
-  window.crossrefCalculators.all.spring = (inputs, { line, figure, number, interval }, tables) => {
+  window.crossrefCalculators.all["spring"] = (inputs, { line, figure, number, interval }, tables) => {
     const { multiply, divide, subtract, add } = interval;
     const [wire, coils] = [inputs.measure("wire"), inputs.measure("coils")];
     const ends = tables.springs.ends.find((e) => e.name === inputs.text("ends"));

@@ -54,7 +54,7 @@ public sealed class Wording(Library library)
         var clauses = sizes.Mismatches(part, listed).Select(attribute =>
         {
             var here = listed.Select(other => SizeText(sizes, other, attribute)).Distinct(StringComparer.Ordinal);
-            return $"its {attribute} is {SizeText(sizes, part, attribute)}, and {string.Join(" or ", here)} is what belongs here ({string.Join(", ", listed.Select(Part))})";
+            return $"{attribute.Replace('-', ' ')} {SizeText(sizes, part, attribute)}, where {string.Join(" or ", here)} belongs ({string.Join(", ", listed.Select(Part))})";
         });
         return $"Does not fit, whatever anyone claims: {string.Join("; ", clauses)}.";
     }

@@ -6,7 +6,8 @@ namespace Crossref.Core.Sizes;
 /// </summary>
 public static class GeneralTolerance
 {
-    private static readonly (double UpTo, double Deviation)[] Bands =
+    /// <summary>The largest length of each band and the deviation to either side in it, the smallest first.</summary>
+    public static IReadOnlyList<(double UpTo, double Deviation)> Bands { get; } =
         [(6, 0.1), (30, 0.2), (120, 0.3), (400, 0.5), (1000, 0.8), (2000, 1.2), (4000, 2)];
 
     /// <summary>The deviation to either side that is allowed at a length, both in millimetres; beyond 4 m that of the last band.</summary>

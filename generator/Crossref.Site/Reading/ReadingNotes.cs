@@ -10,7 +10,7 @@ internal sealed class ReadingNotes
 {
     // Keys that a rule points at although the record keeps no place for them.
     private static readonly HashSet<string> Pointed =
-        new(["date", "dated", "expected", "received", "basis", "model", .. SharedShapes.CountKeys], StringComparer.Ordinal);
+        new(["date", "dated", "expected", "received", "basis", "model", "size", "standard", "verdict", .. SharedShapes.CountKeys], StringComparer.Ordinal);
 
     private readonly HashSet<string> _incomplete = new(StringComparer.Ordinal);
     private readonly HashSet<string> _lost = new(StringComparer.Ordinal);

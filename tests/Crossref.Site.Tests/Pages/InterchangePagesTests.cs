@@ -89,7 +89,7 @@ public sealed class InterchangePagesTests
             {
                 var figure = drawn[candidate.Reason];
                 Assert.Equal(candidate.Steps.Count + 1, figure.QuerySelectorAll("path.outline").Length);
-                Assert.Equal(candidate.Steps.Any(s => s.Kind == StepKind.SamePosition) ? 1 : 0, figure.QuerySelectorAll("path.dashed").Length);
+                Assert.Equal(candidate.Steps.Any(s => s.Kind is StepKind.SamePosition or StepKind.SameSize) ? 1 : 0, figure.QuerySelectorAll("path.dashed").Length);
                 foreach (var step in candidate.Steps)
                 {
                     Assert.Contains(Demo.Parts[step.To].CurrentNumber, figure.TextContent, StringComparison.Ordinal);

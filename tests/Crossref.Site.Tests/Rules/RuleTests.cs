@@ -1,6 +1,7 @@
 using Crossref.Core.Checking;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Core.Sizes;
 using Crossref.Site.Reading;
 
 namespace Crossref.Site.Tests.Rules;
@@ -64,6 +65,10 @@ public sealed class RuleTests
                 return answer.Candidates.Select(Line)
                     .Concat(answer.Disputed.Select(d => $"{d.Part}: disputed"))
                     .Concat(answer.RuledOut.Select(r => $"{r.Part}: ruled out"));
+            case "why" when words[1] == "not":
+                return [fits.At(words[2], words is [_, _, _, _, "--machine", var asked] ? asked : null).RuledOut.Single(r => r.Part == words[3]).Reason];
+            case "sizes":
+                return fits.Sizes.Compare(words[1], words[2]).Select(c => $"{c.Attribute}: {Size(c.One)}, {Size(c.Other)}: {Words.Of(c.Agreement)}");
             case "why":
                 return [fits.At(words[1]).Candidates.Single(c => c.Part == words[2]).Reason];
             case "house":
@@ -76,6 +81,8 @@ public sealed class RuleTests
                 throw new InvalidOperationException($"The example asks '{question}', which nobody can answer.");
         }
     }
+
+    private static string Size(KnownSize? size) => size?.Size is { } known ? known.Quantity?.ToString() ?? known.Text : "unknown";
 
     private static string Line(Candidate candidate) =>
         $"{candidate.Part}: {candidate.Standing}" +

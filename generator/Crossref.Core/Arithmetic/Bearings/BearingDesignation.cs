@@ -48,14 +48,14 @@ public sealed record BearingDesignation
     /// <summary>The table's row for this closure; for a closure that is not listed the open bearing's, or the only one there is.</summary>
     public BearingRow Row => (Shields == "2Z" ? BearingTable.WithShields(Number) : null) ?? BearingTable.Open(Number) ?? BearingTable.WithShields(Number)!;
 
-    /// <summary>The same bearing in other styles: "61901", "628/8-2Z"; empty when there are none or they are not sure.</summary>
+    /// <summary>Its names in other styles than <see cref="Canonical"/>: "61901", "628/8-2Z"; empty when there are none or they are not sure.</summary>
     public string AlsoNamed
     {
         get
         {
             var (row, closure) = (Row, Row.Shielded || Shields is null or "open" ? "" : "-" + Shields);
             var sure = !Flanged && (row.AnyClosure || (row.Shielded ? Shields == "2Z" : Shields == "open"));
-            var names = row.AlsoNamed.Prepend(row.Designation).Where(n => BearingTable.WithoutClosure(n) is var number && number != Number && number != Basic);
+            var names = row.AlsoNamed.Prepend(row.Designation).Where(n => BearingTable.WithoutClosure(n) != Basic);
             return sure ? string.Join(", ", names.Select(n => n + closure)) : "";
         }
     }

@@ -1,43 +1,36 @@
+using Crossref.Core.Records;
+using Crossref.Core.Sizes;
+
 namespace Crossref.Core.Arithmetic.Gears;
 
 /// <summary>
-/// Holds two external gears against each other, size by size. The working tolerances are common practice without a source,
-/// each with its reason below. Everything here comes out the same when the two gears change places: a narrower gear
-/// carries less and a wider one may find no room, so a different face counts as differing both ways.
+/// Holds two external gears against each other, size by size, with the working tolerances that parts on record are compared
+/// by. Everything comes out the same when the two gears change places: a narrower gear carries less and a wider one may find
+/// no room, so a different face counts as differing both ways.
 /// </summary>
 public static class GearComparison
 {
-    // Below half of what lies between the usual angles, 14.5°, 17.5° and 20°.
-    private const double AngleTolerance = 0.5;
-
-    // Over a face of 10 mm this is 0.02 mm: more, and the teeth carry on one end only.
-    private const double HelixTolerance = 0.1;
-
-    // Moulded and sawn faces vary by as much from piece to piece.
-    private const double FaceTolerance = 0.5;
-
-    // The same nominal bore; whether it runs or is pressed on is a question of its fit.
-    private const double BoreTolerance = 0.05;
+    private static readonly PartKind Gear = PartKind.Find("gear")!;
 
     /// <summary>What two gears must agree in to mesh on parallel shafts.</summary>
-    public static IReadOnlyList<SizeComparison> Mesh(GearSizes one, GearSizes other) =>
+    public static IReadOnlyList<ComparedSize> Mesh(GearSizes one, GearSizes other) =>
     [
         .. Teeth(one, other),
-        new("hand", Hands(one.Hand, other.Hand, opposite: true), "opposite hands mesh on parallel shafts, straight with straight"),
+        Hands(one.Hand, other.Hand, opposite: true, "opposite hands mesh on parallel shafts, straight teeth with straight ones"),
     ];
 
     /// <summary>What two gears must agree in for one to take the other's place. Hub, keyway or flat and profile shift are not among it.</summary>
-    public static IReadOnlyList<SizeComparison> Replace(GearSizes one, GearSizes other) =>
+    public static IReadOnlyList<ComparedSize> Replace(GearSizes one, GearSizes other) =>
     [
         .. Teeth(one, other),
-        new("hand", Hands(one.Hand, other.Hand, opposite: false), "the same hand"),
-        new("teeth", Compare(one.Teeth, other.Teeth, 0), "the same number"),
-        new("face", Compare(one.Face, other.Face, FaceTolerance), "within 0.5 mm: a narrower face carries less, a wider one needs the room"),
-        new("bore", Compare(one.Bore, other.Bore, BoreTolerance), "within 0.05 mm; the fit on the shaft is another question"),
+        Hands(one.Hand, other.Hand, opposite: false, "must be the same"),
+        Size("teeth", "teeth", one.Teeth, other.Teeth, ""),
+        Size("face", "face", one.Face, other.Face, "mm"),
+        Size("bore", "bore", one.Bore, other.Bore, "mm"),
     ];
 
     /// <summary>All must agree; one that differs decides; else it is unknown.</summary>
-    public static Agreement Overall(IReadOnlyList<SizeComparison> sizes) =>
+    public static Agreement Overall(IReadOnlyList<ComparedSize> sizes) =>
         sizes.Any(s => s.Agreement == Agreement.Differs) ? Agreement.Differs
         : sizes.All(s => s.Agreement == Agreement.Agrees) ? Agreement.Agrees
         : Agreement.Unknown;
@@ -46,26 +39,30 @@ public static class GearComparison
     /// Agrees when even the values farthest apart are within the tolerance, differs when even the nearest are not. What is
     /// not known, or known too loosely, is unknown.
     /// </summary>
-    public static Agreement Compare(Interval? one, Interval? other, double tolerance)
-    {
-        if (one is not { } a || other is not { } b) return Agreement.Unknown;
-        if (Math.Max(a.Low - b.High, b.Low - a.High) > tolerance + 1e-9) return Agreement.Differs;
-        return Math.Max(a.High - b.Low, b.High - a.Low) <= tolerance + 1e-9 ? Agreement.Agrees : Agreement.Unknown;
-    }
+    public static Agreement Compare(Interval one, Interval other, double tolerance) =>
+        Math.Max(one.Low - other.High, other.Low - one.High) > tolerance + 1e-9 ? Agreement.Differs
+        : Math.Max(one.High - other.Low, other.High - one.Low) <= tolerance + 1e-9 ? Agreement.Agrees
+        : Agreement.Unknown;
 
-    private static SizeComparison[] Teeth(GearSizes one, GearSizes other) =>
+    private static ComparedSize[] Teeth(GearSizes one, GearSizes other) =>
     [
-        new("module", Compare(one.Module, other.Module, ModuleTolerance(one.Module, other.Module)), "within 0.3%: module 0.8 and 32 DP are 0.8% apart"),
-        new("pressure angle", Compare(one.PressureAngle, other.PressureAngle, AngleTolerance), "within 0.5°"),
-        new("helix angle", Compare(one.Helix, other.Helix, HelixTolerance), "within 0.1°"),
+        Size("module", "module", one.Module, other.Module, "mm"),
+        Size("pressure angle", "pressure-angle", one.PressureAngle, other.PressureAngle, "°"),
+        Size("helix angle", "helix", one.Helix, other.Helix, "°"),
     ];
 
-    private static double ModuleTolerance(Interval? one, Interval? other) =>
-        ToothSizes.Margin * Math.Min(one?.Middle ?? 0, other?.Middle ?? 0);
-
-    private static Agreement Hands(Hand? one, Hand? other, bool opposite)
+    private static ComparedSize Size(string name, string attribute, Interval? one, Interval? other, string unit)
     {
-        if (one is not { } a || other is not { } b) return Agreement.Unknown;
-        return (opposite && a != Hand.None && b != Hand.None ? a != b : a == b) ? Agreement.Agrees : Agreement.Differs;
+        if (one is not { } a || other is not { } b) return new ComparedSize(name, Agreement.Unknown, "both must be known");
+        var tolerance = WorkingTolerance.Of(Gear, attribute, Math.Max(a.Middle, b.Middle));
+        var rule = tolerance.Width == 0 ? tolerance.Reason : $"may differ by {Figure.Of(tolerance.Width, 4, unit)} ({tolerance.Reason})";
+        return new ComparedSize(name, Compare(a, b, tolerance.Width), rule);
+    }
+
+    private static ComparedSize Hands(Hand? one, Hand? other, bool opposite, string rule)
+    {
+        if (one is not { } a || other is not { } b) return new ComparedSize("hand", Agreement.Unknown, "both must be known");
+        var agree = opposite && a != Hand.None && b != Hand.None ? a != b : a == b;
+        return new ComparedSize("hand", agree ? Agreement.Agrees : Agreement.Differs, rule);
     }
 }

@@ -11,6 +11,9 @@ public sealed record Lamp(Interval Volts, Interval Watts)
     /// </summary>
     public static Interval ColdToHot { get; } = new(10, 16);
 
+    /// <summary>Ohms that a meter's leads may add when nobody measured them. Common practice, no source.</summary>
+    public static Interval UnmeasuredLeads { get; } = new(0, 2);
+
     /// <summary>Resistance in ohms at rated volts, the filament hot.</summary>
     public Interval HotOhms => Volts * Volts / Watts;
 

@@ -27,23 +27,22 @@ public sealed partial record ToleranceClass(string Letters, int Grade)
         problem = "";
         if (SizeBand.Find(nominal) is not { } band) problem = "the table carries nominal sizes to 120 mm";
         else if (Grade is < StandardTolerance.Finest or > StandardTolerance.Coarsest) problem = "the table carries grades 5 to 11";
-        else
-        {
-            var width = band.Widths[Grade - StandardTolerance.Finest];
-            if (Letters is "js" or "JS") return new LimitDeviation(-width / 2, width / 2);
-            if (IsHole && HoleDeviation(band) is { } hole) return OnSide(hole, Letters[0] <= 'H', width);
-            if (!IsHole && ShaftDeviation(band) is { } shaft) return OnSide(shaft, Letters[0] > 'h', width);
-            problem = $"the table does not carry {Letters}{Grade}; it carries d e f g h js k m n p for shafts, D E F G H JS N P and, to grade 8, K M for holes";
-        }
+        else if (In(band) is { } deviation) return deviation;
+        else problem = $"the table does not carry {Letters}{Grade}; it carries d e f g h js k m n p for shafts, D E F G H JS N P and, to grade 8, K M for holes";
         return null;
+    }
+
+    /// <summary>The limit deviations in one band, for a grade that the table carries; null for letters that it does not.</summary>
+    internal LimitDeviation? In(SizeBand band)
+    {
+        var width = band.Widths[Grade - StandardTolerance.Finest];
+        if (Letters is "js" or "JS") return new LimitDeviation(-width / 2, width / 2);
+        if ((IsHole ? HoleDeviation(band) : ShaftDeviation(band)) is not { } deviation) return null;
+        return (IsHole ? Letters[0] <= 'H' : Letters[0] > 'h') ? new LimitDeviation(deviation, deviation + width) : new LimitDeviation(deviation - width, deviation);
     }
 
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Letters}{Grade}");
-
-    // The fundamental deviation is the lower limit or the upper one; the grade's width gives the other.
-    private static LimitDeviation OnSide(double deviation, bool lower, double width) =>
-        lower ? new LimitDeviation(deviation, deviation + width) : new LimitDeviation(deviation - width, deviation);
 
     private double? ShaftDeviation(SizeBand band) =>
         Letters == "k" && Grade > 7 ? 0 : band.Deviations.TryGetValue(Letters, out var deviation) ? deviation : null;

@@ -32,7 +32,7 @@ internal static class BearingNumberLines
     }
 
     private static string Source(BearingRow row) =>
-        $"ISO 15, {(row.Series.StartsWith("maker", StringComparison.Ordinal) ? row.Series : "series " + row.Series)}; {(row.Makers == 1 ? "one maker's handbook" : $"{row.Makers} makers' handbooks agree")}";
+        $"{(row.Series.StartsWith("maker", StringComparison.Ordinal) ? "makers' own metric size" : "ISO 15, series " + row.Series)}; {(row.Makers == 1 ? "one maker's handbook" : $"{row.Makers} makers' handbooks agree")}";
 
     private static void Limits(string what, Interval? limits, ToleranceBand? band, string symbol, BearingDesignation bearing, List<WorkingLine> lines)
     {

@@ -13,7 +13,7 @@ internal static class GearCalculator
         "Names the module or diametral pitch of an external spur or helical gear, its other sizes, and whether it meshes with a second gear or may replace it.",
         [
             new("teeth", "Teeth", Dimension.Number) { Whole = true, Required = true, Example = "32", Help = "Mark one tooth and count around." },
-            new("tip", "Tip diameter", Dimension.Length) { Example = "34.02 +/- 0.02", Help = "Across the tips; with an odd number of teeth measure from the bore to a tip, twice, and add the bore." },
+            new("tip", "Tip diameter", Dimension.Length) { Example = "34.02 +/- 0.02", Help = "With an odd number of teeth: twice from the bore's edge to a tip, plus the bore." },
             new("root", "Root diameter", Dimension.Length) { Example = "29.5 +/- 0.1" },
             new("helix", "Helix angle", Dimension.Angle) { Example = "15", MayBeZeroOrLess = true, Help = "0 for straight teeth." },
             new("hand", "Hand", null) { Choices = Hands, Help = "Which way the teeth rise with the axis upright; none for straight teeth." },
@@ -47,7 +47,7 @@ internal static class GearCalculator
         var compared = GearReader.Compared.Any(name => inputs.Has("with-" + name)) ? GearVerdict.On(gear with { Module = found.Sure }, other) : null;
         return new Working
         {
-            Lines = [.. found.Lines, .. GearGeometry.Lines(gear, seen), .. compared?.Lines ?? []],
+            Lines = [.. found.Lines, .. GearGeometry.Lines(gear, found.Angle, seen), .. compared?.Lines ?? []],
             Answer = string.Join(' ', [found.Answer, .. compared?.Answers ?? []]),
             Cautions = [.. found.Cautions, .. compared?.Cautions ?? []],
             Sought = GearReader.Sought(inputs, gear),

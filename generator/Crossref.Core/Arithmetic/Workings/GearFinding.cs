@@ -5,10 +5,11 @@ namespace Crossref.Core.Arithmetic.Workings;
 /// <summary>Which tooth size a gear has, as far as its measurements tell.</summary>
 /// <param name="Module">The module; null when they do not tell.</param>
 /// <param name="Sure">The same, unless it was found by the tip diameter of teeth whose helix angle is not known.</param>
+/// <param name="Angle">The pressure angle that the gear may have if none was written: the one its spans speak for, else 20°.</param>
 /// <param name="Lines">How it was found.</param>
 /// <param name="Answer">What was found, in words.</param>
 /// <param name="Cautions">What misleads.</param>
-internal sealed record GearFinding(Interval? Module, Interval? Sure, IReadOnlyList<WorkingLine> Lines, string Answer, IReadOnlyList<string> Cautions)
+internal sealed record GearFinding(Interval? Module, Interval? Sure, double Angle, IReadOnlyList<WorkingLine> Lines, string Answer, IReadOnlyList<string> Cautions)
 {
     // ISO 53, and what old inch gears have.
     private static readonly double[] UsualAngles = [20, 14.5];
@@ -32,25 +33,26 @@ internal sealed record GearFinding(Interval? Module, Interval? Sure, IReadOnlyLi
         var bySpans = BySpans(gear, seen, lines, cautions);
         var measure = Measure(gear, helix);
         var (module, how, answer) =
-            gear.Module is { } written ? Written(written)
+            gear.Module is { } written ? Written(written, GearDiameters.Tip(gear.Teeth!.Value, written, helix), seen.Tip is null)
             : bySpans is not null ? TellSpans(bySpans, seen.Pitch!.Value, gear.PressureAngle is null)
             : byTip is { } apparent ? TellTip(apparent, measure, lines)
             : (null, "nothing measured tells it", $"Not identified: {(seen.Tip is null ? "measure the tip diameter, or " : "")}{measure}.");
         lines.Add(new WorkingLine("module", module is { } known ? Figure.Of(known, 5, "mm") : "unknown", how));
-        if (byTip is { } read && module is { } sure && !read.Holds(sure.Middle) && Math.Abs(read.Middle / sure.Middle - 1) > ToothSizes.Near + 1e-9)
+        if (byTip is { } read && module is { } told && !read.Holds(told.Middle) && Math.Abs(read.Middle / told.Middle - 1) > ToothSizes.Near + 1e-9)
             cautions.Add($"The tip diameter points to {Figure.Of(read, 4, "mm")}: profile-shifted teeth, stub teeth, worn tips or another module.");
         else if (byTip is not null && gear.Module is null && bySpans is null)
             cautions.Add($"Profile shift, stub teeth and worn tips mislead a tip diameter; two spans are not misled: {measure}.");
         if (bySpans?.Count > 0 && gear.Module is { } given && !bySpans.Any(f => given.Holds(f.Match.Size.Module) || Math.Abs(given.Middle / f.Match.Size.Module - 1) <= ToothSizes.Margin + 1e-9))
             cautions.Add("The two spans point to another module than the one written.");
-        return new GearFinding(module, gear.Helix is null && gear.Module is null && bySpans is null ? null : module, lines, answer, cautions);
+        var sure = gear.Helix is null && gear.Module is null && bySpans is null ? null : module;
+        return new GearFinding(module, sure, bySpans?.Count == 1 ? bySpans[0].Angle : UsualAngles[0], lines, answer, cautions);
     }
 
-    private static (Interval?, string, string) Written(Interval module)
+    private static (Interval?, string, string) Written(Interval module, Interval tip, bool tell)
     {
         var nearest = ToothSizes.Nearest(module);
         var how = nearest.Holds ? $"as written; {Named(nearest.Size)}, {nearest.Size.From}" : $"as written; no size in use, nearest is {Named(nearest.Size)}";
-        return (module, how, $"The module is {Figure.Of(module, 5, "mm")}, as written.");
+        return (module, how, $"The module is {Figure.Of(module, 5, "mm")}, as written.{(tell ? $" Without profile shift the tip diameter is {Figure.Of(tip, 3, "mm")}." : "")}");
     }
 
     private static List<(ToothMatch Match, double Angle)>? BySpans(GearSizes gear, MeasuredGear seen, List<WorkingLine> lines, List<string> cautions)
@@ -107,7 +109,7 @@ internal sealed record GearFinding(Interval? Module, Interval? Sure, IReadOnlyLi
 
     private static string Measure(GearSizes gear, Interval helix)
     {
-        var spanned = GearGeometry.TeethToSpan(gear.Teeth!.Value, gear.PressureAngle ?? GearGeometry.UsualAngle, helix);
+        var spanned = GearGeometry.TeethToSpan(gear.Teeth!.Value, gear.PressureAngle ?? UsualAngles[0], helix);
         return $"measure the span over {spanned} and {spanned + 1} teeth";
     }
 

@@ -77,7 +77,11 @@ internal static class GearReader
     private static (Interval? Helix, Hand? Hand) Lean(CalculatorInputs inputs, string prefix)
     {
         Hand? hand = inputs.Text(prefix + "hand") switch { "none" => Hand.None, "left" => Hand.Left, "right" => Hand.Right, _ => null };
-        if (inputs.Measure(prefix + "helix") is not { } written) return (hand == Hand.None ? Interval.Exactly(0) : null, hand);
+        if (inputs.Measure(prefix + "helix") is not { } written)
+        {
+            if (prefix.Length == 0 && hand is Hand.Left or Hand.Right) inputs.Refuse("helix", "teeth that lean have a helix angle: write it, if only roughly, such as 15 +/- 5");
+            return (hand == Hand.None ? Interval.Exactly(0) : null, hand);
+        }
         if (written.Middle < 0) inputs.Refuse(prefix + "helix", "write the angle without a sign; the hand says which way the teeth lean");
         if (written.High > 60) inputs.Refuse(prefix + "helix", "write an angle up to 60°");
         var helix = new Interval(Math.Max(written.Low, 0), written.High);

@@ -1,4 +1,5 @@
 using Crossref.Core.Arithmetic.Gears;
+using Crossref.Core.Sizes;
 
 namespace Crossref.Core.Arithmetic.Workings;
 
@@ -14,7 +15,7 @@ internal sealed record GearVerdict(IReadOnlyList<WorkingLine> Lines, IReadOnlyLi
         return new GearVerdict(
             [
                 .. mesh.Select(s => Line("mesh: ", s, one, other)),
-                .. replace.Where(s => !mesh.Contains(s)).Select(s => Line("replace: ", s, one, other)),
+                .. replace.Skip(mesh.Count - 1).Select(s => Line("replace: ", s, one, other)),
             ],
             [
                 $"Mesh on parallel shafts: {Tell(mesh)}.",
@@ -25,18 +26,18 @@ internal sealed record GearVerdict(IReadOnlyList<WorkingLine> Lines, IReadOnlyLi
                 : []);
     }
 
-    private static string Tell(IReadOnlyList<SizeComparison> sizes)
+    private static string Tell(IReadOnlyList<ComparedSize> sizes)
     {
         string Names(Agreement agreement) => string.Join(", ", sizes.Where(s => s.Agreement == agreement).Select(s => s.Name));
         return GearComparison.Overall(sizes) switch
         {
             Agreement.Agrees => "yes by these sizes",
             Agreement.Differs => $"no, they differ in {Names(Agreement.Differs)}",
-            _ => $"unknown; still to be measured on both: {Names(Agreement.Unknown)}",
+            _ => $"unknown; still to be measured: {Names(Agreement.Unknown)}",
         };
     }
 
-    private static WorkingLine Line(string question, SizeComparison size, GearSizes one, GearSizes other) => new(
+    private static WorkingLine Line(string question, ComparedSize size, GearSizes one, GearSizes other) => new(
         question + size.Name,
         size.Agreement switch { Agreement.Agrees => "agrees", Agreement.Differs => "differs", _ => "unknown" },
         $"{Value(size.Name, one)} and {Value(size.Name, other)}; {size.Rule}");

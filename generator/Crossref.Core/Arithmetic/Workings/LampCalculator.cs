@@ -1,6 +1,5 @@
 using Crossref.Core.Arithmetic.Lamps;
 using Crossref.Core.Quantities;
-using Crossref.Core.Records;
 
 namespace Crossref.Core.Arithmetic.Workings;
 
@@ -52,14 +51,16 @@ internal static class LampCalculator
         if (inputs.Has("cold")) said.Add(Reading(lines, lamp, inputs.Measure("cold")!.Value, inputs.Measure("leads")));
         if (said.Count == 0) said.Add($"A lamp of this rating has {Shown.Of(lamp.HotOhms, "ohm")} hot and about {Shown.Of(lamp.ColdOhms, "ohm")} cold.");
         said.Add("Only the maker's document for that machine makes a lamp a fit.");
-        return new Working { Lines = lines, Answer = string.Join(" ", said), Cautions = LampCautions.All, Sought = Sought(inputs) };
+        return new Working { Lines = lines, Answer = string.Join(" ", said), Cautions = LampCautions.All, Sought = LampComparison.Sought(inputs) };
     }
 
     private static string Reading(List<WorkingLine> lines, Lamp lamp, Interval reading, Interval? leads)
     {
-        // Leads that nobody measured may be anything up to the whole reading.
-        var filament = leads is { } known ? reading - known : new Interval(0, reading.High);
-        lines.Add(new("reading without leads", Shown.Of(filament, "ohm"), leads is null ? "the leads were not measured, so it may be anything up to the reading" : "cold reading - leads"));
+        var filament = reading - (leads ?? Lamp.UnmeasuredLeads);
+        if (leads is null) filament = filament with { Low = Math.Max(filament.Low, 0) };
+        lines.Add(new("reading without leads", Shown.Of(filament, "ohm"), leads is null
+            ? $"cold reading - leads, which were not measured and may have {Figure.Of(Lamp.UnmeasuredLeads, 0, "ohm")}"
+            : "cold reading - leads"));
         var (figure, how) = lamp.Filament(filament) switch
         {
             FilamentState.Open => ("open", "more ohms cold than hot: an open filament or a bad contact"),
@@ -74,16 +75,5 @@ internal static class LampCalculator
     private static void Keep(CalculatorInputs inputs, string name, double most, string unit)
     {
         if (inputs.Measure(name) is { } value && (value.Low < 1 || value.High > most)) inputs.Refuse(name, $"write a figure from 1 to {Figure.Of(most, 0, unit)}");
-    }
-
-    private static Sought Sought(CalculatorInputs inputs)
-    {
-        var sizes = new Dictionary<string, Size>(StringComparer.Ordinal);
-        foreach (var (name, size) in LampComparison.Attributes)
-        {
-            if (inputs.Quantity(name) is { } quantity) sizes[size] = new Size(quantity.ToString(), quantity);
-            else if (inputs.Text(name) is { } word) sizes[size] = new Size(word, null);
-        }
-        return new Sought(PartKind.Find("lamp")!, sizes);
     }
 }

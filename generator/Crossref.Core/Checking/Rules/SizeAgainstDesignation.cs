@@ -19,6 +19,6 @@ internal sealed class SizeAgainstDesignation : IRule
         let comparison = SizeBook.Compare(part.Kind, said.Key, new KnownSize(written, SizeOrigin.Written), new KnownSize(said.Value, SizeOrigin.Designation))
         where comparison.Agreement == Agreement.Differs
         select Code.At(
-            scope.PlaceOf(part, "size"), $"{said.Key} {written.Text}, but {part.Standard} has {said.Value.Text} ({comparison.How})",
+            scope.PlaceOf(part, "size"), $"{said.Key} {written.Text}, but {part.Standard} has {said.Value.Text}{(written.Quantity is null ? "" : $" ({comparison.How})")}",
             "measure again, and correct the size or the designation");
 }

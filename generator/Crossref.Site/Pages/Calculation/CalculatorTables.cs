@@ -11,10 +11,11 @@ internal static class CalculatorTables
     internal static JsonObject All() => new()
     {
         ["units"] = Units(),
+        ["bearings"] = BearingTables.All(),
         ["limits"] = LimitsTable.All(),
         ["materials"] = MaterialTable.All(),
         ["springs"] = SpringTable.All(),
-        ["gears"] = GearsTable.Write(),
+        ["gears"] = GearsTable.Json(),
         ["lamp"] = LampTable.Json(),
         ["thermistor"] = ThermistorTable.Json(),
         ["repeat"] = RepeatTable.Json(),

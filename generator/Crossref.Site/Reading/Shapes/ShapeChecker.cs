@@ -134,6 +134,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
                 log.Add(ShapeCodes.DecimalComma, kept[^1].Value.Place, $"'{Shown(((ScalarNode)kept[^1].Value).Text)},{Shown(entry.Key)}' has a comma in a number",
                     "write the decimal point as a point, and large numbers without separators");
             reported = isPiece;
+            _incomplete |= isPiece;
         }
         return kept.Count == map.Entries.Count ? map : new MapNode(map.Place, kept);
     }
