@@ -19,8 +19,8 @@ internal static class BenchQuestions
         ["fit"] =
         [
             new("How much play has a g6 shaft of 12 in an H7 hole?", ("size", "12"), ("hole", "H7"), ("shaft", "g6")),
-            new("A plastic bush on a steel shaft, measured cold: does it seize at 90 °C?",
-                ("hole-size", "12.06 +/- 0.01"), ("shaft-size", "11.98 +/- 0.01"), ("outer", "pom"), ("inner", "steel"), ("temperature", "90")),
+            new("How loose does a PEEK sleeve of 12.05 get on its steel journal at 190 °C?",
+                ("hole-size", "12.05 +/- 0.01"), ("shaft-size", "12 +/- 0.005"), ("outer", "peek"), ("inner", "steel"), ("temperature", "190")),
         ],
         ["gear"] =
         [
