@@ -11,8 +11,20 @@
     return made;
   }
 
-  function row({ what, figure, how }) {
-    const [heading, value, reason] = [element("th", what), element("td", figure), element("td", how)];
+  // A text in which the address of a place on record leads to its page.
+  function linked(name, text, root) {
+    const pages = new Map(record.turning.map((place) => [place.position, place.page]));
+    const made = element(name, "");
+    for (const piece of text.split(/([\s;,]+)/)) {
+      const page = pages.get(piece);
+      made.append(page ? element("a", piece) : piece);
+      if (page) made.lastChild.href = root + page;
+    }
+    return made;
+  }
+
+  function row({ what, figure, how }, root) {
+    const [heading, value, reason] = [element("th", what), element("td", figure), linked("td", how, root)];
     heading.scope = "row";
     value.className = "figure";
     value.dataset.label = "Figure";
@@ -65,6 +77,7 @@
   class Worksheet {
     constructor(sheet) {
       this.name = sheet.dataset.calculator;
+      this.root = sheet.dataset.root;
       const find = (selector) => sheet.querySelector(selector);
       [this.form, this.says, this.cautions, this.working] = [find("form"), find(".says"), find(".outcome .safety"), find(".working")];
       const byName = new Map([...sheet.querySelectorAll(".field")].map((box) => [box.dataset.name, box]));
@@ -133,11 +146,18 @@
 
     show(working, missing) {
       this.says.classList.toggle("waits", !working);
-      this.says.textContent = working ? working.answer : this.waiting(missing);
+      if (working) this.answer(working.answer);
+      else this.says.textContent = this.waiting(missing);
       this.cautions.hidden = !working?.cautions?.length;
       this.cautions.querySelector("ul").replaceChildren(...(working?.cautions ?? []).map((caution) => element("li", caution)));
       this.working.hidden = !working;
-      this.working.querySelector("tbody").replaceChildren(...(working?.lines ?? []).map(row));
+      this.working.querySelector("tbody").replaceChildren(...(working?.lines ?? []).map((line) => row(line, this.root)));
+    }
+
+    // The first sentence is what somebody came for.
+    answer(text) {
+      const end = text.indexOf(". ") + 1 || text.length;
+      this.says.replaceChildren(element("strong", text.slice(0, end)), text.slice(end));
     }
 
     waiting(missing) {

@@ -32,7 +32,7 @@ public static class SitePages
             yield return SiteFile.Text(sheet.Path, writer.Write(FrameOf(desk, sheet), sheet.View));
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
-        yield return CalculatorScript.Of(desk.OnRecord);
+        yield return CalculatorScript.Of(desk.OnRecord, position => PageMap.Of(library.Positions[position]));
         foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
             yield return SiteFile.Text(file.Path, file.Text);
         foreach (var picture in Pictures(library, options)) yield return picture;

@@ -41,6 +41,19 @@ public abstract class DemoSiteTests(IBrowser browser, DemoSite site) : IClassFix
     }
 
     [Fact]
+    public async Task From_marks_that_repeat_to_the_place_that_turns_so()
+    {
+        var tab = await OpenAsync("index.html");
+        await tab.ClickAsync("#marks-distance");
+        await tab.TypeAsync("94.2 +/- 0.5");
+        await tab.PressAsync("Enter");
+        await tab.SaysAsync(".says", "pressure roller");
+        await tab.ClickAsync(".working a[href$='--pressure-roller.html']");
+        await tab.SaysAsync("h1", "Pressure roller");
+        tab.WasQuiet();
+    }
+
+    [Fact]
     public async Task Keys_walk_the_hits_and_a_whole_number_opens_its_part()
     {
         var tab = await OpenAsync("shelf.html");

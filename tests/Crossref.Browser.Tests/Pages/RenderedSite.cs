@@ -1,4 +1,3 @@
-using Crossref.Core.Arithmetic;
 using Crossref.Site.Pages;
 using Crossref.Site.Reading;
 
@@ -28,7 +27,7 @@ public sealed class RenderedSite : IDisposable
         "assemblies/tarrock-a1/head.html", "assemblies/tarrock-a1/tray.html", "positions/tarrock-a1/head--roller-bearing-front.html",
         "positions/tarrock-a1/head--lamp.html", "positions/tarrock-a1/head--switch.html", "parts/brg-a.html", "parts/kit-a.html", "parts/lmp-a.html",
         "machines/folder.html", "symptoms/squeal.html", "repairs/repair-1.html", "notes/bearings.html", "sources/fa-list.html",
-        "calculators.html", .. Calculators.All.Select(c => $"calculators/{c.Name}.html"),
+        "calculators.html", "calculators/gear.html",
     ];
 
     public string Address(string page) => new Uri(Path.Combine(_folder.FullName, page)).AbsoluteUri;

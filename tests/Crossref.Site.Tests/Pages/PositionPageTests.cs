@@ -121,7 +121,7 @@ public sealed class PositionPageTests
             if (parts.Length > 1) Assert.NotNull(Parse(parts[0]).GetElementById(parts[1]));
         }
         Assert.Equal(
-            ["assembly", "bag", "family", "machine", "note", "part", "position", "question", "repair", "source", "symptom", "unit"],
+            ["assembly", "bag", "calculator", "family", "machine", "note", "part", "position", "question", "repair", "source", "symptom", "unit"],
             entries.Select(e => e.Type).Distinct().Order(StringComparer.Ordinal));
     }
 

@@ -11,9 +11,12 @@ internal static class CalculatorScript
 {
     internal const string Path = "calculator-tables.js";
 
-    internal static SiteFile Of(OnRecord record)
+    /// <summary>The script.</summary>
+    /// <param name="record">What the library has on record.</param>
+    /// <param name="page">Where a position's page lives, by its address.</param>
+    internal static SiteFile Of(OnRecord record, Func<string, string> page)
     {
-        var data = new JsonObject { ["tables"] = CalculatorTables.All(), ["declared"] = Declared(), ["record"] = Record(record) };
+        var data = new JsonObject { ["tables"] = CalculatorTables.All(), ["declared"] = Declared(), ["record"] = Record(record, page) };
         return SiteFile.Text(Path, $"window.crossrefCalculatorTables = {data.ToJsonString()};\n");
     }
 
@@ -32,7 +35,7 @@ internal static class CalculatorScript
         ["mayBeZeroOrLess"] = input.MayBeZeroOrLess,
     };
 
-    private static JsonObject Record(OnRecord record) => new()
+    private static JsonObject Record(OnRecord record, Func<string, string> page) => new()
     {
         ["turning"] = Array(record.Turning, t => new JsonObject
         {
@@ -41,6 +44,7 @@ internal static class CalculatorScript
             ["family"] = t.Family,
             ["around"] = CalculatorTables.Json(t.Around),
             ["because"] = t.Because,
+            ["page"] = page(t.Position),
         }),
         ["machines"] = Array(record.Machines, m => new JsonObject { ["id"] = m.Id, ["name"] = m.Name, ["family"] = m.Family }),
     };
