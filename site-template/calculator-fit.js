@@ -114,14 +114,15 @@
     const [standing, warm] = [bears(material, hot), figure(hot, 1, "°C")];
     lines.push(line(what, material.label, material.note ? `${material.source}; ${material.note}` : material.source));
     lines.push(line(`${what} bears ${warm}`, standing,
-      material.service ? `continuous service to ${figure(material.service, 0, "°C")} by source` : "no service temperature on record"));
+      material.service ? `continuous service ends at ${figure(material.service, 0, "°C")}, by source` : "no service temperature on record"));
     if (standing === "doubtful") cautions.push(`${material.label} is doubtful at ${warm}: sources end at ${figure(material.service, 0, "°C")}.`);
     if (standing === "not for this temperature")
       cautions.push(`${material.label} is not for ${warm}: continuous service ends at ${figure(material.service.high, 0, "°C")}.`);
     const [sure, reach] = [material.ranges[0].to, material.ranges.at(-1).to];
     const grown = strain(material, start, hot);
     if (!grown) cautions.push(`${material.label}: expansion is on record from 0 to ${figure(reach, 0, "°C")} only.`);
-    const how = `size × expansion × rise; published to ${figure(sure, 0, "°C")}${reach > sure ? `, widened to ${figure(reach, 0, "°C")}` : ""}`;
+    else if (Math.max(start.high, hot.high) > sure + 1e-9) cautions.push(`${material.label}: above ${figure(sure, 0, "°C")} its growth is an estimate, widened upwards.`);
+    const how = `size × expansion (millionths per kelvin) × rise; published to ${figure(sure, 0, "°C")}${reach > sure ? `, widened to ${figure(reach, 0, "°C")}` : ""}`;
     lines.push(line(`${what} grows by`, grown ? figure(interval.multiply(size, grown), 3, "mm") : "unknown", how));
     return grown;
   }

@@ -296,7 +296,7 @@
       return outcome === "differs" ? `no, they differ in ${names("differs")}` : `unknown; still to be measured: ${names("unknown")}`;
     }
     return {
-      lines: [...mesh.map((s) => line(`mesh: ${s.name}`, s.agreement, s.how)), ...apart.map((s) => line(`replace: ${s.name}`, s.agreement, s.how))],
+      lines: [...mesh.map((s) => line(`mesh, ${s.name}`, s.agreement, s.how)), ...apart.map((s) => line(`replace, ${s.name}`, s.agreement, s.how))],
       answers: [`Mesh on parallel shafts: ${tell(mesh)}.`, `One in the other's place: ${tell(replace)}.`],
       cautions: overall(replace) === "agrees" ? ["Hub, keyway or flat and profile shift are not compared here: hold the gears against each other and compare a span."] : [],
     };

@@ -112,9 +112,10 @@
       lines.push(line("reading without leads", shown(filament, "ohm"), leads
         ? "cold reading - leads"
         : `cold reading - leads, which were not measured and may have ${figure(table.unmeasuredLeads, 0, "ohm")}`));
-      const [result, how] = filament.low > hotOhms.high ? ["open", "more ohms cold than hot: an open filament or a bad contact"]
-        : !interval.meets(filament, coldOhms) ? ["intact, not plausible", "outside the cold resistance of this rating"]
-        : interval.holds(coldOhms, filament) ? ["intact, plausible", "inside the cold resistance of this rating"]
+      const around = { low: coldOhms.low - 1e-9, high: coldOhms.high + 1e-9 };
+      const [result, how] = filament.low > hotOhms.high + 1e-9 ? ["open", "more ohms cold than hot: an open filament or a bad contact"]
+        : !interval.meets(filament, around) ? ["intact, not plausible", "outside the cold resistance of this rating"]
+        : interval.holds(around, filament) ? ["intact, plausible", "inside the cold resistance of this rating"]
         : ["cannot be told", "the reading reaches inside and outside the cold resistance of this rating"];
       lines.push(line("filament", result, how));
       return `Filament: ${result}; a reading proves neither volts nor watts.`;

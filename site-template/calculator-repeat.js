@@ -67,7 +67,7 @@
       .filter((place) => !known || place.family === known.family)
       .map((place) => ({
         place,
-        misfit: (interval.middle(place.around) / interval.middle(around) - 1) * 100,
+        misfit: ((interval.middle(place.around) - interval.middle(around)) / interval.middle(around)) * 100,
         suspect: place.around.low <= band.high + 1e-9 && band.low <= place.around.high + 1e-9,
       }))
       .sort((a, b) => b.suspect - a.suspect || Math.abs(a.misfit) - Math.abs(b.misfit) || byText(a.place.position, b.place.position));

@@ -35,9 +35,29 @@ public sealed class SizeBook(Library library)
 
     /// <summary>What a part's designation says of its sizes; nothing when it has none, or none that is known.</summary>
     public static IReadOnlyDictionary<string, Size> FromDesignation(Part part) =>
-        part.Kind.Name == "bearing" && part.Standard is { } standard && BearingDesignation.Read(standard) is { } designation
-            ? BearingSizes.Of(designation)
-            : Records.Nothing.Sizes;
+        Designation(part) is { } bearing ? BearingSizes.Of(bearing) : Records.Nothing.Sizes;
+
+    private static BearingDesignation? Designation(Part part) =>
+        part.Kind.Name == "bearing" && part.Standard is { } standard ? BearingDesignation.Read(standard) : null;
+
+    /// <summary>
+    /// Sizes in which what is written of a part contradicts its designation: what is written first. A number that marks no
+    /// clearance or closure says less than whoever looked, so its silence contradicts nobody.
+    /// </summary>
+    public static IReadOnlyList<SizeComparison> Contradictions(Part part)
+    {
+        if (part.Sizes.Count == 0 || Designation(part) is not { } bearing) return [];
+        return
+        [
+            .. from said in BearingSizes.Of(bearing)
+               where part.Sizes.ContainsKey(said.Key)
+               where said.Key != "clearance" || bearing.ClearanceWritten
+               where said.Key != "shields" || said.Value.Text != "open"
+               let compared = Compare(part.Kind, said.Key, new KnownSize(part.Sizes[said.Key], SizeOrigin.Written), new KnownSize(said.Value, SizeOrigin.Designation))
+               where compared.Agreement == Agreement.Differs
+               select compared,
+        ];
+    }
 
     /// <summary>Two parts, attribute by attribute, over what decides for the first one's kind.</summary>
     public IReadOnlyList<SizeComparison> Compare(string one, string other)

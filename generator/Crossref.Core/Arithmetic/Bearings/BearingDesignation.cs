@@ -1,5 +1,3 @@
-using Crossref.Core.Records;
-
 namespace Crossref.Core.Arithmetic.Bearings;
 
 /// <summary>
@@ -76,9 +74,6 @@ public sealed record BearingDesignation
             return Prefix + number + closure + clearance + tolerance + string.Concat(Marks.Where(m => m.Says is "" or "other").Select(m => " " + m.Text));
         }
     }
-
-    /// <summary>What it says, in the attributes that parts have under <c>size</c>.</summary>
-    public IReadOnlyDictionary<string, Size> Sizes => BearingSizes.Of(this);
 
     /// <inheritdoc/>
     public override string ToString() => Canonical;

@@ -14,7 +14,7 @@ public static class BearingTolerance
     /// <summary>Deviation of the mean bore in millimetres, for nominal bores over 0.6 to 120 mm; null outside.</summary>
     public static Interval? Bore(double bore) => Deviation(BoreBand(bore));
 
-    /// <summary>Deviation of the mean outside diameter in millimetres, for nominal diameters over 2.5 to 120 mm; null outside.</summary>
+    /// <summary>Deviation of the mean outside diameter in millimetres, for nominal diameters over 2.5 to 150 mm; null outside.</summary>
     public static Interval? Outside(double outside) => Deviation(OutsideBand(outside));
 
     /// <summary>Deviation of a ring's width in millimetres, by the nominal bore and not the width, for bores over 0.6 to 120 mm; null outside.</summary>

@@ -25,11 +25,15 @@ public sealed record Lamp(Interval Volts, Interval Watts)
 
     /// <summary>What a cold reading without the leads says.</summary>
     /// <param name="reading">Ohms, the leads taken off.</param>
-    public FilamentState Filament(Interval reading) =>
-        reading.Low > HotOhms.High ? FilamentState.Open
-        : !reading.Meets(ColdOhms) ? FilamentState.Implausible
-        : ColdOhms.Holds(reading) ? FilamentState.Plausible
-        : FilamentState.CannotTell;
+    public FilamentState Filament(Interval reading)
+    {
+        // What is left of decimal figures after binary arithmetic must not decide.
+        var cold = new Interval(ColdOhms.Low - 1e-9, ColdOhms.High + 1e-9);
+        return reading.Low > HotOhms.High + 1e-9 ? FilamentState.Open
+            : !reading.Meets(cold) ? FilamentState.Implausible
+            : cold.Holds(reading) ? FilamentState.Plausible
+            : FilamentState.CannotTell;
+    }
 
     /// <summary>
     /// Whether the lamp is rated for a supply: true only for one and the same nominal voltage, false when it is rated for another

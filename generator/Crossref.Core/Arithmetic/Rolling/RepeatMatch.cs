@@ -15,7 +15,7 @@ public sealed record RepeatMatch(TurningPlace Place, double Misfit, bool Suspect
         var band = Repeat.Within(around, percent);
         return
         [
-            .. places.Select(p => new RepeatMatch(p, (p.Around.Middle / around.Middle - 1) * 100, p.Around.Low <= band.High + 1e-9 && band.Low <= p.Around.High + 1e-9))
+            .. places.Select(p => new RepeatMatch(p, (p.Around.Middle - around.Middle) / around.Middle * 100, p.Around.Low <= band.High + 1e-9 && band.Low <= p.Around.High + 1e-9))
                 .OrderByDescending(m => m.Suspect).ThenBy(m => Math.Abs(m.Misfit)).ThenBy(m => m.Place.Position, StringComparer.Ordinal),
         ];
     }

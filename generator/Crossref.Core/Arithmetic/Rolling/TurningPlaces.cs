@@ -33,5 +33,4 @@ internal static class TurningPlaces
         var known = all!.Value;
         return Place(word == "across" ? Repeat.Around(known) : known, $"{Figure.Of(known, 2, "mm")} {word}, by {string.Join(" or ", position.Listed.Select(l => l.Part.Id).Distinct())}");
     }
-
 }

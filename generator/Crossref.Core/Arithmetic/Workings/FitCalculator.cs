@@ -106,13 +106,14 @@ internal static class FitCalculator
         }
         lines.Add(new(what, material.Label, material.Note.Length > 0 ? $"{material.Source}; {material.Note}" : material.Source));
         var (bears, warm) = (material.Bears(hot), Figure.Of(hot, 1, "°C"));
-        lines.Add(new($"{what} bears {warm}", bears, material.Service is { } limit ? $"continuous service to {Figure.Of(limit, 0, "°C")} by source" : "no service temperature on record"));
+        lines.Add(new($"{what} bears {warm}", bears, material.Service is { } limit ? $"continuous service ends at {Figure.Of(limit, 0, "°C")}, by source" : "no service temperature on record"));
         if (bears == "doubtful") cautions.Add($"{material.Label} is doubtful at {warm}: sources end at {Figure.Of(material.Service!.Value, 0, "°C")}.");
         if (bears == "not for this temperature") cautions.Add($"{material.Label} is not for {warm}: continuous service ends at {Figure.Of(material.Service!.Value.High, 0, "°C")}.");
         var (sure, reach) = (material.Ranges[0].To, material.Ranges[^1].To);
         var strain = material.Strain(start, hot);
         if (strain is null) cautions.Add($"{material.Label}: expansion is on record from 0 to {Figure.Of(reach, 0, "°C")} only.");
-        var how = $"size × expansion × rise; published to {Figure.Of(sure, 0, "°C")}" + (reach > sure ? $", widened to {Figure.Of(reach, 0, "°C")}" : "");
+        else if (Math.Max(start.High, hot.High) > sure + 1e-9) cautions.Add($"{material.Label}: above {Figure.Of(sure, 0, "°C")} its growth is an estimate, widened upwards.");
+        var how = $"size × expansion (millionths per kelvin) × rise; published to {Figure.Of(sure, 0, "°C")}" + (reach > sure ? $", widened to {Figure.Of(reach, 0, "°C")}" : "");
         lines.Add(new($"{what} grows by", strain is { } known ? Figure.Of(ThermalExpansion.Growth(size, known), 3, "mm") : "unknown", how));
         return strain;
     }

@@ -14,8 +14,8 @@ internal sealed record GearVerdict(IReadOnlyList<WorkingLine> Lines, IReadOnlyLi
         var (mesh, replace) = (GearComparison.Mesh(one, other), GearComparison.Replace(one, other));
         return new GearVerdict(
             [
-                .. mesh.Select(s => Line("mesh: ", s, one, other)),
-                .. replace.Skip(mesh.Count - 1).Select(s => Line("replace: ", s, one, other)),
+                .. mesh.Select(s => Line("mesh, ", s, one, other)),
+                .. replace.Skip(mesh.Count - 1).Select(s => Line("replace, ", s, one, other)),
             ],
             [
                 $"Mesh on parallel shafts: {Tell(mesh)}.",

@@ -29,8 +29,8 @@ internal static class ThermistorCalculator
         List<WorkingLine> lines = [];
         List<string> said = [];
         if (inputs.Has("r25") && inputs.Has("beta"))
-            said.AddRange(Stated(lines, new Thermistor(inputs.Measure("r25")!.Value, inputs.Measure("beta")!.Value), inputs.Measure("at"), inputs.Measure("ohms")));
-        if (inputs.Has("ohms") && inputs.Has("at") && inputs.Has("other-ohms") && inputs.Has("other-at")) said.AddRange(Measured(lines, inputs));
+            Stated(lines, said, new Thermistor(inputs.Measure("r25")!.Value, inputs.Measure("beta")!.Value), inputs.Measure("at"), inputs.Measure("ohms"));
+        if (inputs.Has("ohms") && inputs.Has("at") && inputs.Has("other-ohms") && inputs.Has("other-at")) Measured(lines, said, inputs);
         if (inputs.Problems.Count > 0) return null;
         if (lines.Count == 0)
         {
@@ -45,13 +45,13 @@ internal static class ThermistorCalculator
         if (inputs.Measure(name) is { } celsius && !Thermistor.Range.Holds(celsius)) inputs.Refuse(name, $"write a temperature from {Figure.Of(Thermistor.Range, 0, "°C")}");
     }
 
-    private static IEnumerable<string> Stated(List<WorkingLine> lines, Thermistor thermistor, Interval? at, Interval? ohms)
+    private static void Stated(List<WorkingLine> lines, List<string> said, Thermistor thermistor, Interval? at, Interval? ohms)
     {
         if (at is { } celsius)
         {
             var expected = thermistor.OhmsAt(celsius);
             lines.Add(new("resistance there", Shown.Of(expected, "ohm"), "R25 · exp(B · (1/T - 1/298.15 K)), T in kelvin"));
-            yield return $"At {Figure.Of(celsius, 1, "°C")} it should have {Shown.Of(expected, "ohm")}.";
+            said.Add($"At {Figure.Of(celsius, 1, "°C")} it should have {Shown.Of(expected, "ohm")}.");
             if (ohms is { } read)
             {
                 var (figure, how) = expected.HalfWidth == 0 ? ("cannot be told", "write R25, B and the temperature with what they may be off, such as 100 +/- 3 kohm")
@@ -59,36 +59,40 @@ internal static class ThermistorCalculator
                     : expected.Holds(read) ? ("plausible", "all that the reading may be is among what it should have")
                     : ("cannot be told", "only some of what the reading may be is among what it should have");
                 lines.Add(new("plausible", figure, how));
-                yield return $"The reading against that: {figure}.";
+                said.Add($"The reading against that: {figure}.");
             }
         }
-        if (ohms is not { } reading) yield break;
+        if (ohms is not { } reading) return;
         if (thermistor.CelsiusAt(reading) is not { } meant)
         {
             lines.Add(new("temperature of the reading", "unknown", $"outside {Figure.Of(Thermistor.Range, 0, "°C")}: open, shorted, or another thermistor"));
-            yield return "The reading means no temperature of a fixing unit: open, shorted, or another thermistor.";
-            yield break;
+            said.Add("The reading means no temperature of a fixing unit: open, shorted, or another thermistor.");
+            return;
         }
         lines.Add(new("temperature of the reading", Figure.Of(meant, 1, "°C"), "1 / (ln(R/R25)/B + 1/298.15 K), less 273.15"));
         if (at is { } there) lines.Add(new("off by", Figure.Of(meant - there, 1, "°C"), "temperature of the reading - temperature"));
-        yield return $"The reading means {Figure.Of(meant, 1, "°C")}.";
+        said.Add($"The reading means {Figure.Of(meant, 1, "°C")}.");
     }
 
-    private static IEnumerable<string> Measured(List<WorkingLine> lines, CalculatorInputs inputs)
+    private static void Measured(List<WorkingLine> lines, List<string> said, CalculatorInputs inputs)
     {
         var (ohms, at) = (inputs.Measure("ohms")!.Value, inputs.Measure("at")!.Value);
         if (Thermistor.BFrom(ohms, at, inputs.Measure("other-ohms")!.Value, inputs.Measure("other-at")!.Value) is not { } b)
         {
             inputs.Refuse("other-at", "write a temperature that is surely another one than that of the first reading");
-            return [];
+            return;
         }
         lines.Add(new("B from the readings", Figure.Of(b, 0, "K"), "ln(R1/R2) / (1/T1 - 1/T2), T in kelvin"));
-        if (!Thermistor.CredibleB.Holds(b)) return [$"The readings give no B that lies surely from {Figure.Of(Thermistor.CredibleB, 0, "K")}: they are doubtful, too close together, or of no thermistor of this sort."];
+        if (!Thermistor.CredibleB.Holds(b))
+        {
+            said.Add($"The readings give no B that lies surely from {Figure.Of(Thermistor.CredibleB, 0, "K")}: they are doubtful, too close together, or of no thermistor of this sort.");
+            return;
+        }
         var r25 = ohms / new Thermistor(1, b).OhmsAt(at);
         lines.Add(new("R25 from the readings", Shown.Of(r25, "ohm"), "first reading / exp(B · (1/T1 - 1/298.15 K))"));
         if (inputs.Measure("beta") is { } beta) lines.Add(Against("stated B", beta, b, "K"));
         if (inputs.Measure("r25") is { } stated) lines.Add(Against("stated R25", stated, r25, "ohm"));
-        return [$"The two readings give a B of {Figure.Of(b, 0, "K")} and {Shown.Of(r25, "ohm")} at 25 °C."];
+        said.Add($"The two readings give a B of {Figure.Of(b, 0, "K")} and {Shown.Of(r25, "ohm")} at 25 °C.");
     }
 
     private static WorkingLine Against(string what, Interval stated, Interval figure, string unit) =>

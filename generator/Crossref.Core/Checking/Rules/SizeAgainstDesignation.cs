@@ -13,12 +13,9 @@ internal sealed class SizeAgainstDesignation : IRule
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckScope scope) =>
         from part in scope.Whole<Part>()
-        from said in SizeBook.FromDesignation(part)
-        where part.Sizes.ContainsKey(said.Key)
-        let written = part.Sizes[said.Key]
-        let comparison = SizeBook.Compare(part.Kind, said.Key, new KnownSize(written, SizeOrigin.Written), new KnownSize(said.Value, SizeOrigin.Designation))
-        where comparison.Agreement == Agreement.Differs
+        from found in SizeBook.Contradictions(part)
+        let written = found.One!.Value.Size
         select Code.At(
-            scope.PlaceOf(part, "size"), $"{said.Key} {written.Text}, but {part.Standard} has {said.Value.Text}{(written.Quantity is null ? "" : $" ({comparison.How})")}",
+            scope.PlaceOf(part, "size"), $"{found.Attribute} {written.Text}, but {part.Standard} has {found.Other!.Value.Size.Text}{(written.Quantity is null ? "" : $" ({found.How})")}",
             "measure again, and correct the size or the designation");
 }

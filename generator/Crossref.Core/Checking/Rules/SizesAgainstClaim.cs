@@ -17,12 +17,12 @@ internal sealed class SizesAgainstClaim : IRule
         var sizes = new SizeBook(scope.Library);
         foreach (var claim in scope.Whole<Claim>().Where(c => c.Verdict is Verdict.Fits or Verdict.FitsWithChange))
         {
-            if (scope.Find<Part>(claim.Part) is not { } part) continue;
+            if (scope.Find<Part>(claim.Part) is not { } part || IsAnswered(scope, claim)) continue;
             var others = Others(scope, claim).ToList();
             if (others.Count == 0) continue;
             var compared = others.ConvertAll(other => sizes.Compare(part.Id, other.Id));
             // It differs where it differs from every part that belongs here.
-            var differing = compared[0].Where((first, i) => Matters(claim, first) && compared.TrueForAll(c => c[i].Agreement == Agreement.Differs)).ToList();
+            var differing = compared[0].Where((first, i) => Matters(scope, claim, first) && compared.TrueForAll(c => c[i].Agreement == Agreement.Differs)).ToList();
             if (differing.Count == 0) continue;
             var texts = differing.Select(d => $"{d.Attribute} {Text(d.One)} against {Text(d.Other)}");
             yield return Code.At(
@@ -32,6 +32,10 @@ internal sealed class SizesAgainstClaim : IRule
         }
     }
 
+    // Somebody has said no already: there is nothing left to do.
+    private static bool IsAnswered(CheckScope scope, Claim claim) => scope.Whole<Claim>().Any(other =>
+        other.Verdict == Verdict.DoesNotFit && other.Part.Id == claim.Part.Id && other.At?.Id == claim.At?.Id && other.Replaces?.Id == claim.Replaces?.Id);
+
     // A listed part may differ from another one that is listed for other machines.
     private static IEnumerable<Part> Others(CheckScope scope, Claim claim)
     {
@@ -40,10 +44,11 @@ internal sealed class SizesAgainstClaim : IRule
             others.Select(to => scope.Find<Part>(to)).OfType<Part>().Where(p => !p.Retired).DistinctBy(p => p.Id);
     }
 
-    // A change is there to get over a difference. Ratings and closures are compared on the pages, but they do not keep a part from going in.
-    private static bool Matters(Claim claim, SizeComparison comparison) =>
+    // A change is there to get over a difference, and whoever made both parts knows of it. Ratings and closures are compared
+    // on the pages, but they do not keep a part from going in.
+    private static bool Matters(CheckScope scope, Claim claim, SizeComparison comparison) =>
         comparison.MustMatch ||
-        claim.Verdict == Verdict.Fits && SizeName.Find(comparison.Attribute)?.Measures is Dimension.Length or Dimension.Angle or Dimension.Number;
+        claim.Verdict == Verdict.Fits && !(claim.Basis == Basis.Documented && scope.Library.Documents(claim.Source)) && SizeName.Find(comparison.Attribute)?.Measures is Dimension.Length or Dimension.Angle or Dimension.Number;
 
     private static string Text(KnownSize? size) => size?.Size is not { } known ? "?" : known.Quantity?.ToString() ?? known.Text;
 }

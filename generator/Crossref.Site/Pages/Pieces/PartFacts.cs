@@ -55,8 +55,7 @@ internal static class PartFacts
     private static string From(Part part, string attribute, KnownSize known, SizeText text)
     {
         if (known.Origin == SizeOrigin.Designation) return "by its designation";
-        if (!SizeBook.FromDesignation(part).TryGetValue(attribute, out var said)) return "";
-        var comparison = SizeBook.Compare(part.Kind, attribute, known, new KnownSize(said, SizeOrigin.Designation));
-        return comparison.Agreement == Agreement.Differs ? $"{part.Standard} would be {text.Of(attribute, said)}" : "";
+        return SizeBook.Contradictions(part).FirstOrDefault(c => c.Attribute == attribute) is { } found
+            ? $"{part.Standard} would be {text.Of(attribute, found.Other!.Value.Size)}" : "";
     }
 }

@@ -16,6 +16,10 @@ public class MaterialTests
         ["Aluminium 6061"] = "aluminium", ["Copper"] = "copper", ["Brass (free cutting)"] = "brass", ["Bearing bronze C93200"] = "bronze", ["Fused quartz (lamp tube)"] = "quartz",
     };
 
+    // PTFE passes two transitions first. Steels and cast iron: a second table, seen since, differs from the handbook by grade (1010: 12.2,
+    // 1040: 11.2, 1045: 11.6, grey iron: 11.4), and the spread must hold both.
+    private static readonly string[] Wider = ["ptfe", "steel", "carbon-steel", "cast-iron"];
+
     private static readonly Gen<Material> Materials = Gen.Int[0, Material.All.Count - 1].Select(i => Material.All[i]);
 
     [Fact]
@@ -27,8 +31,7 @@ public class MaterialTests
         {
             var (material, published) = (Material.Find(Names[row["material"]])!, new Interval(row.Number("cte_low_e-6_per_K"), row.Number("cte_high_e-6_per_K")));
             var cold = material.Ranges[0].Coefficient;
-            // PTFE passes two transitions first, so its published spread is only part of what is allowed for.
-            Assert.True(material.Name == "ptfe" ? cold.Low == published.Low && cold.Holds(published) : cold == published, $"{cold}: {row}");
+            Assert.True(Wider.Contains(material.Name) ? cold.Holds(published) && cold != published : cold == published, $"{cold}: {row}");
             Interval? service = row["cont_temp_low_C"].Length == 0 ? null : new Interval(row.Number("cont_temp_low_C"), row.Number("cont_temp_high_C"));
             Assert.True(material.Service == service, $"{material.Service}: {row}");
         }

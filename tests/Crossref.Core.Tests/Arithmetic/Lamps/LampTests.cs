@@ -19,11 +19,16 @@ public class LampTests
         Assert.True(lamp.ColdOhms.Holds(new Interval(3.5, 5)));
         Assert.True(lamp.ColdOhms.Holds(lamp.HotOhms / 14));
         Assert.Equal(FilamentState.Plausible, lamp.Filament(4.2));
+        Assert.Equal(FilamentState.Plausible, lamp.Filament(5.29)); // a tenth of 52.9 ohm
         Assert.Equal(FilamentState.Implausible, lamp.Filament(1.1)); // a 120 V lamp of as many watts
         Assert.Equal(FilamentState.Implausible, lamp.Filament(20));
         Assert.Equal(FilamentState.CannotTell, lamp.Filament(new Interval(3, 4)));
         Assert.Equal(FilamentState.Open, lamp.Filament(1_000_000));
     }
+
+    // Workshop practice, from memory: half the volts give about a third of the power.
+    [Fact]
+    public void Half_the_volts_give_about_a_third_of_the_power() => Assert.True(Rerating.Times(0.5, Rerating.Power).Meets(Interval.Around(1 / 3.0, 0.01)));
 
     [Fact]
     public void A_doubtful_rating_never_makes_a_surer_figure() =>
