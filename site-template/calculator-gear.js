@@ -28,7 +28,7 @@
     function teethToSpan(teeth, angle, helix) {
       const [cosine, tangent] = [Math.cos(radians(helix)), Math.tan(radians(angle))];
       const both = cosine * cosine + tangent * tangent;
-      const rolled = (1 + (1 - cosine * cosine) / both) * Math.sqrt(both * Math.pow(1 / cosine, 2) - 1);
+      const rolled = (1 + (1 - cosine * cosine) / both) * Math.sqrt(Math.max(0, both * Math.pow(1 / cosine, 2) - 1));
       return (teeth * (rolled - involuteAt(middle(transverseAngle(exactly(angle), exactly(helix)))))) / Math.PI + 0.5;
     }
 

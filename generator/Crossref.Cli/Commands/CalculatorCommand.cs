@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Crossref.Cli.Printing;
 using Crossref.Core.Arithmetic;
+using Crossref.Core.Records;
 
 namespace Crossref.Cli.Commands;
 
@@ -32,33 +33,36 @@ internal static class CalculatorCommand
         command.SetAction(parsed =>
         {
             var texts = read.Select(r => (r.Key, Text: r.Value(parsed))).Where(r => r.Text is not null).ToDictionary(r => r.Key, r => r.Text!, StringComparer.Ordinal);
-            var result = calculator.Run(texts, calculator.LooksAtRecords ? Record(options, parsed) : OnRecord.Nothing);
+            var library = calculator.LooksAtRecords ? Records(options, parsed) : null;
+            var result = calculator.Run(texts, library is null ? OnRecord.Nothing : OnRecord.Of(library));
             if (result.Working is not { } working)
                 throw new CannotRunException(
                     string.Join("\n", result.Problems.Select(p => $"{p.Input}: {p.Message}")), $"Try: crossref {calculator.Name} --help");
+            if (working.Sought is not null) library ??= Records(options, parsed);
             var output = parsed.InvocationConfiguration.Output;
-            if (options.Json(parsed)) JsonPrinter.Print(WorkingPrinter.ToJson(calculator, working), output);
-            else WorkingPrinter.Print(calculator, working, output);
+            var printer = new WorkingPrinter(calculator, working, library);
+            if (options.Json(parsed)) JsonPrinter.Print(printer.ToJson(), output);
+            else printer.Print(output);
             return ExitCode.Fine;
         });
         return command;
     }
 
     // The arithmetic needs no records, so that records that are missing or wrong are no reason to stop.
-    private static OnRecord Record(CommonOptions options, ParseResult parsed)
+    private static Library? Records(CommonOptions options, ParseResult parsed)
     {
-        if (!options.NamesContent(parsed) && !Directory.Exists(options.Content(parsed))) return OnRecord.Nothing;
+        if (!options.NamesContent(parsed) && !Directory.Exists(options.Content(parsed))) return null;
         var error = parsed.InvocationConfiguration.Error;
         try
         {
-            if (Workspace.Open(options, parsed).SoundLibrary is { } library) return OnRecord.Of(library);
+            if (Workspace.Open(options, parsed).SoundLibrary is { } library) return library;
             error.WriteLine("crossref: The records were not searched, because some are wrong; crossref check lists what is wrong.");
         }
         catch (CannotRunException e)
         {
             error.WriteLine($"crossref: {e.Message} The records were not searched.");
         }
-        return OnRecord.Nothing;
+        return null;
     }
 
     private static string Describe(CalculatorInput input) => string.Join(

@@ -26,7 +26,7 @@ public static class BaseTangent
         var (cosine, tangent, perTooth) = (Math.Cos(Degrees.Radians(helix)), Math.Tan(Degrees.Radians(pressureAngle)), shift / teeth);
         var both = cosine * cosine + tangent * tangent;
         var transverse = GearAngles.TransversePressureAngle(pressureAngle, helix).Middle;
-        var rolled = (1 + (1 - cosine * cosine) / both) * Math.Sqrt(both * Math.Pow(1 / cosine + 2 * perTooth, 2) - 1);
+        var rolled = (1 + (1 - cosine * cosine) / both) * Math.Sqrt(Math.Max(0, both * Math.Pow(1 / cosine + 2 * perTooth, 2) - 1));
         return teeth * (rolled - Involute.Of(transverse) - 2 * perTooth * tangent) / Math.PI + 0.5;
     }
 

@@ -1,6 +1,5 @@
 using Crossref.Core.Arithmetic;
 using Crossref.Core.Arithmetic.Bearings;
-using static Crossref.Core.Tests.Arithmetic.Bearings.BearingReference;
 
 namespace Crossref.Core.Tests.Arithmetic.Bearings;
 
@@ -13,7 +12,7 @@ public class BearingReferenceTests
     public void Every_number_gives_the_sizes_of_the_handbooks()
     {
         var wrong = new List<string>();
-        foreach (var row in Boundaries)
+        foreach (var row in BearingReference.Boundaries)
         {
             var names = row["alt_designation"].Split([" | ", " = "], StringSplitOptions.RemoveEmptyEntries).Prepend(row["designation"]);
             var forms = row["form"] == "open or capped" ? Closures : [""];
@@ -21,14 +20,14 @@ public class BearingReferenceTests
                 if (Read(text) is not { } bearing || ((double)bearing.Bore, (double)bearing.Outside, (double?)bearing.Width) != (Number(row["d_mm"]), Number(row["D_mm"]), Number(row["B_mm"])))
                     wrong.Add($"{text}: {row["sources"]} have {row["d_mm"]} x {row["D_mm"]} x {row["B_mm"]}");
         }
-        Assert.Equal(195, Boundaries.Count);
+        Assert.Equal(195, BearingReference.Boundaries.Count);
         Assert.Empty(wrong);
     }
 
     [Fact]
     public void The_sizes_of_every_row_lead_back_to_its_number()
     {
-        var wrong = Boundaries.Where(row =>
+        var wrong = BearingReference.Boundaries.Where(row =>
         {
             var possible = BearingMatch.All(Number(row["d_mm"]), Number(row["D_mm"]), Number(row["B_mm"])).Where(m => m.Possible).Select(m => m.Row).ToList();
             return possible.All(r => r.Designation != row["designation"]) || possible.Any(r => r.Bore != decimal.Parse(row["d_mm"], null));
@@ -40,7 +39,7 @@ public class BearingReferenceTests
     [Fact]
     public void A_piece_at_its_limits_agrees_and_one_beyond_them_does_not()
     {
-        foreach (var row in Boundaries)
+        foreach (var row in BearingReference.Boundaries)
         {
             var (d, bigD, b) = (Number(row["d_mm"]), Number(row["D_mm"]), Number(row["B_mm"]));
             var (bore, outside, width) = (Lower("delta_dmp", d), bigD > 120 ? -0.018 : Lower("delta_Dmp", bigD), Lower("delta_Bs", d));
@@ -57,7 +56,7 @@ public class BearingReferenceTests
     [Fact]
     public void Every_flange_is_that_of_the_catalogue()
     {
-        foreach (var row in Flanges)
+        foreach (var row in BearingReference.Flanges)
         {
             var (closures, source) = (row["form"] == "both" ? new[] { "", "ZZ", "-2Z", "-2RS" } : [""], $"{row["designation"]}, {row["origin"]}");
             foreach (var closure in closures)
@@ -69,13 +68,13 @@ public class BearingReferenceTests
                 Assert.True((Number(row["d_mm"]), Number(row["D_mm"]), Number(row["B_mm"])) == ((double)bearing.Bore, (double)bearing.Outside, (double?)bearing.Width), source);
             }
         }
-        Assert.Equal(42, Flanges.Count);
+        Assert.Equal(42, BearingReference.Flanges.Count);
     }
 
     [Fact]
     public void Every_limit_of_class_Normal_is_that_of_the_handbooks()
     {
-        foreach (var row in Limits.Where(r => r["symbol"].StartsWith("delta", StringComparison.Ordinal)))
+        foreach (var row in BearingReference.Limits.Where(r => r["symbol"].StartsWith("delta", StringComparison.Ordinal)))
         {
             var (over, including) = (Number(row["over_mm"]), Number(row["incl_mm"]));
             foreach (var size in new[] { over + 0.001, (over + including) / 2, including })
@@ -111,7 +110,7 @@ public class BearingReferenceTests
     [Fact]
     public void Every_clearance_is_that_of_the_handbooks()
     {
-        foreach (var row in Clearances)
+        foreach (var row in BearingReference.Clearances)
             foreach (var size in new[] { Number(row["over_mm"]) + 0.001, Number(row["incl_mm"]) })
                 Assert.True(
                     RadialClearance.Of(size, row["group"])?.Micrometres == new Interval(Number(row["min_um"]), Number(row["max_um"])), $"{row["group"]} at {size}, {row["sources"]}");
@@ -119,7 +118,9 @@ public class BearingReferenceTests
         Assert.Null(RadialClearance.Of(12, "CM"));
     }
 
-    private static double Lower(string symbol, double size) => Number(Limits.Single(r => r["symbol"] == symbol && Number(r["over_mm"]) < size && Number(r["incl_mm"]) >= size)["lower_um"]) / 1000;
+    private static double Lower(string symbol, double size) => Number(BearingReference.Limits.Single(r => r["symbol"] == symbol && Number(r["over_mm"]) < size && Number(r["incl_mm"]) >= size)["lower_um"]) / 1000;
+
+    private static double Number(string text) => BearingReference.Number(text);
 
     private static BearingDesignation? Read(string text) => BearingDesignation.Read(text);
 }
