@@ -30,6 +30,8 @@ public static class CommandLine
             WhereCommand.Create(options),
             FindCommand.Create(options),
             SchemaCommand.Create(options),
+            PackCommand.Create(options),
+            VerifyCommand.Create(options),
         };
         foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));
         options.AddTo(root);

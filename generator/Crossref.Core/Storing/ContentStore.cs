@@ -10,7 +10,8 @@ public sealed class ContentStore : IDisposable
     /// <summary>The folder in which the tool keeps what is its own; no record is read from it.</summary>
     public const string OwnFolder = ".crossref";
 
-    private const string LockPath = OwnFolder + "/lock";
+    /// <summary>The file that the program at work holds.</summary>
+    public const string LockPath = OwnFolder + "/lock";
     private const string JournalPath = OwnFolder + "/journal";
     private const string NextJournalPath = OwnFolder + "/journal.next";
     private const string StagingPath = OwnFolder + "/next";
