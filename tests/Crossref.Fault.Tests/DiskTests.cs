@@ -3,7 +3,7 @@ namespace Crossref.Fault.Tests;
 /// <summary>The real executable on a disk that is full or cannot be written.</summary>
 public class DiskTests
 {
-    private const int Steps = 6;
+    private const int Steps = 4;
 
     [SmallDiskTheory]
     [MemberData(nameof(Scenario.Names), MemberType = typeof(Scenario))]

@@ -30,11 +30,11 @@ public class KillTests
                 if (kill.Number % 2 == 0)
                 {
                     while (!process.HasExited && !HasBegun(shop.Folder)) Thread.Yield();
-                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / 4));
+                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (8 << Math.Min(tries, 10))));
                 }
                 else
                 {
-                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds));
+                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (1 + tries)));
                 }
                 process.Kill();
                 process.WaitForExit();

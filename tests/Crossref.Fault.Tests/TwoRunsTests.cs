@@ -11,7 +11,7 @@ public class TwoRunsTests
     {
         var scenario = Scenario.Of(name);
         using var aftermath = new Aftermath(scenario);
-        for (var round = 0; round < 3; round++)
+        for (var round = 0; round < 2; round++)
         {
             using var shop = aftermath.Start.Copy();
             using var first = Executable.Start(Scenario.Arguments(scenario.Line, shop.Folder));
