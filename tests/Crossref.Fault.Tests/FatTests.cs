@@ -11,7 +11,7 @@ public class FatTests
     public void Every_name_and_byte_survives_FAT32()
     {
         using var shop = Shop.Before(Scenario.All[0]);
-        shop.Write("content/notes/Two words, and a dot.s.md", "---\ntitle: Two words\n---\nText.\n");
+        shop.Write("content/pictures/Two words, and a dot.s.bin", "x");
         shop.Write("content/pictures/Übersicht 2.bin", [0, 255, 10, 13]);
         shop.Write("content/.crossref/history/x", "an earlier state");
         shop.Write("content/pictures/" + new string('n', 150) + ".bin", [1]);

@@ -29,12 +29,12 @@ public class KillTests
                 using var process = Executable.Start(Scenario.Arguments(scenario.Line, shop.Folder));
                 if (kill.Number % 2 == 0)
                 {
-                    while (!process.HasExited && !HasBegun(shop.Folder)) Thread.Yield();
+                    while (!process.HasExited && !HasBegun(shop.Folder)) Thread.Sleep(1);
                     Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (8 << Math.Min(tries, 10))));
                 }
                 else
                 {
-                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (1 + tries)));
+                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (1 << Math.Min(tries, 10))));
                 }
                 process.Kill();
                 process.WaitForExit();
