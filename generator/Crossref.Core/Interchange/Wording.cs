@@ -130,7 +130,7 @@ public sealed class Wording(Library library)
         };
     }
 
-    private string In(Statement s) => s.Machine is { } machine ? " in " + (library.Machines.GetValueOrDefault(machine)?.Name ?? machine) : "";
+    private string In(Statement s) => s.Machine is { } machine ? " in " + library.MachineName(machine) : "";
 
     private string? SourceOf(Statement statement)
     {

@@ -89,6 +89,13 @@ public sealed class Library
     /// <summary>The shop whose record it is, by the record's id.</summary>
     public string ShopOf(string id) => Owner.Of(id) ?? Card.Id;
 
+    /// <summary>What to call a machine: its name or id, and whose it is when it is not this shop's.</summary>
+    public string MachineName(string id)
+    {
+        var name = Machines.GetValueOrDefault(id)?.Name ?? Owner.Local(id);
+        return Owner.Of(id) is { } shop ? $"{name} at {ShopName(shop)}" : name;
+    }
+
     /// <summary>What to call a shop.</summary>
     public string ShopName(string shop) => shop == Card.Id ? Card.Title : Others.GetValueOrDefault(shop)?.Title ?? shop;
 
