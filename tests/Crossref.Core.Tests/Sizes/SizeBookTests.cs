@@ -11,7 +11,7 @@ public sealed class SizeBookTests
     public void Same_sized_parts_are_those_that_comparing_every_pair_finds()
     {
         var (same, different) = (0, 0);
-        RandomParts.Kinds.SelectMany(RandomParts.Of).Sample(library =>
+        Gen.Select(RandomParts.Kinds, RandomParts.OneOf(RandomParts.Centres)).SelectMany(x => RandomParts.Of(x.Item1, x.Item2)).Sample(library =>
         {
             var book = new SizeBook(library);
             foreach (var part in library.Parts.Values)
@@ -81,7 +81,7 @@ public sealed class SizeBookTests
     private static Gen<Pair> Pairs { get; } =
         from kind in RandomParts.Kinds.Where(k => k.Deciding.Count > 0)
         from attribute in RandomParts.OneOf(kind.Deciding)
-        from centre in RandomParts.OneOf(0.6m, 6, 10, 30, 120, 4000)
+        from centre in RandomParts.OneOf(RandomParts.Centres)
         from one in RandomParts.One(kind, attribute, centre)
         from other in RandomParts.One(kind, attribute, centre)
         select new Pair(kind, attribute, one, other);

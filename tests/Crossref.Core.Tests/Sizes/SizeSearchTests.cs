@@ -12,8 +12,9 @@ public sealed class SizeSearchTests
     {
         var (found, passed) = (0, 0);
         (from kind in RandomParts.Kinds
-         from library in RandomParts.Of(kind)
-         from sizes in RandomParts.Sizes(kind)
+         from centre in RandomParts.OneOf(RandomParts.Centres)
+         from library in RandomParts.Of(kind, centre)
+         from sizes in RandomParts.Sizes(kind, centre)
          from left in Gen.Int[1, 127]
          select (kind, library, sizes: sizes.Where((_, i) => ((left >> i) & 1) == 1).ToDictionary(s => s.Key, s => s.Value))).Sample(x =>
         {
