@@ -1,4 +1,5 @@
 using System.Globalization;
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Calculation;
@@ -33,6 +34,7 @@ public static class SitePages
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
         yield return CalculatorScript.Of(desk.OnRecord, position => PageMap.Of(library.Positions[position]));
+        foreach (var kind in Calculators.All.Select(c => c.Seeks).OfType<PartKind>()) yield return PartsScript.Of(desk, kind);
         foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
             yield return SiteFile.Text(file.Path, file.Text);
         foreach (var picture in Pictures(library, options)) yield return picture;
