@@ -14,9 +14,9 @@ public sealed class ContentStore : IDisposable
 
     private readonly IDisk _disk;
     private readonly string _root;
-    private readonly FileStream _lock;
+    private readonly FolderLock _lock;
 
-    private ContentStore(string root, IDisk disk, FileStream held) => (_root, _disk, _lock) = (root, disk, held);
+    private ContentStore(string root, IDisk disk, FolderLock held) => (_root, _disk, _lock) = (root, disk, held);
 
     /// <summary>Takes a folder and sets right what an interrupted change left.</summary>
     /// <exception cref="StoreException">Another program has it, or it cannot be written.</exception>
@@ -26,7 +26,7 @@ public sealed class ContentStore : IDisposable
         try
         {
             disk.MakeFolder(Path.Combine(root, OwnFolder));
-            var store = new ContentStore(root, disk, Hold(Path.Combine(root, OwnFolder, "lock")));
+            var store = new ContentStore(root, disk, FolderLock.Take(Path.Combine(root, OwnFolder, "lock")));
             try
             {
                 store.Finish();
@@ -58,11 +58,11 @@ public sealed class ContentStore : IDisposable
             var lines = new StringBuilder();
             for (var i = 0; i < changes.Count; i++)
             {
-                if (changes[i].Content is { } content) _disk.WriteNew(Staged(i), content);
+                if (changes[i].Content is { } content) _disk.WriteThrough(Staged(i), content);
                 lines.Append(changes[i].Content is { } bytes ? Convert.ToHexStringLower(SHA256.HashData(bytes)) : Nothing).Append("  ").Append(changes[i].Path).Append('\n');
             }
             // From here on the change is decided: whatever happens, it is finished.
-            _disk.WriteNew(Journal + ".next", Encoding.UTF8.GetBytes(lines.ToString()));
+            _disk.WriteThrough(Journal + ".next", Encoding.UTF8.GetBytes(lines.ToString()));
             _disk.Move(Journal + ".next", Journal);
             Finish();
         }
@@ -107,18 +107,6 @@ public sealed class ContentStore : IDisposable
             _disk.Delete(Journal);
         }
         _disk.DeleteFolder(Staging);
-    }
-
-    private static FileStream Hold(string path)
-    {
-        try
-        {
-            return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-        }
-        catch (IOException e) when (File.Exists(path))
-        {
-            throw new StoreException("Another Crossref is at work in this folder.", "Wait until it is done, and run the command again. Nothing was changed.", e);
-        }
     }
 
     private static StoreException Failed(string root, Exception e) => new(

@@ -12,8 +12,18 @@ public interface IDisk
     /// <summary>The content of a file.</summary>
     byte[] Read(string path);
 
-    /// <summary>Writes a file that is not there yet and waits until the disk has it; its folder must be there.</summary>
-    void WriteNew(string path, ReadOnlySpan<byte> content);
+    /// <summary>Writes a file that is not there yet; its folder must be there. The disk may have it later: see <see cref="Flush"/>.</summary>
+    void Write(string path, ReadOnlySpan<byte> content);
+
+    /// <summary>Waits until the disk has a file's content or, where the system can, a folder's names.</summary>
+    void Flush(string path);
+
+    /// <summary>Writes a file that is not there yet and waits until the disk has it.</summary>
+    void WriteThrough(string path, ReadOnlySpan<byte> content)
+    {
+        Write(path, content);
+        Flush(path);
+    }
 
     /// <summary>Gives a file another name on the same disk, in one step; what has that name is replaced.</summary>
     void Move(string source, string target);
