@@ -2,6 +2,7 @@ using System.CommandLine;
 using Crossref.Cli.Commands;
 using Crossref.Cli.Printing;
 using Crossref.Core.Arithmetic;
+using Crossref.Core.Storing;
 
 namespace Crossref.Cli;
 
@@ -9,11 +10,15 @@ namespace Crossref.Cli;
 public static class CommandLine
 {
     /// <summary>Runs a command line. JSON goes to <paramref name="output"/> alone; what went wrong goes to <paramref name="error"/>.</summary>
+    /// <param name="args">The arguments.</param>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="error">Where complaints go.</param>
+    /// <param name="disk">What is written goes there; without one, to the real disk.</param>
     /// <returns>0 fine, 1 errors in the content, 2 could not run.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error)
+    public static int Run(string[] args, TextWriter output, TextWriter error, IDisk? disk = null)
     {
         (output, error) = (new ScreenWriter(output), new ScreenWriter(error));
-        var options = new CommonOptions();
+        var options = new CommonOptions(disk ?? new Disk());
         var root = new RootCommand(
             "Crossref keeps what your shop knows about parts: which one fits where, how surely, and who says so.\n" +
             "It reads the records in a folder called content and answers questions about them, or builds a site\n" +
@@ -35,6 +40,12 @@ public static class CommandLine
             if (args.Length == 0) return Math.Max(ExitCode.CouldNotRun, root.Parse("--help").Invoke(new InvocationConfiguration { Output = error, Error = error }));
             foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + problem.Message);
             error.WriteLine($"Try: crossref {(parsed.CommandResult.Command == root ? "" : parsed.CommandResult.Command.Name + " ")}--help");
+            return ExitCode.CouldNotRun;
+        }
+        catch (StoreException e)
+        {
+            error.WriteLine("crossref: " + e.Message);
+            error.WriteLine(e.Hint);
             return ExitCode.CouldNotRun;
         }
         catch (CannotRunException e)

@@ -1,10 +1,11 @@
 using System.CommandLine;
 using Crossref.Core.Records;
+using Crossref.Core.Storing;
 
 namespace Crossref.Cli;
 
 /// <summary>The options that every command takes.</summary>
-internal sealed class CommonOptions
+internal sealed class CommonOptions(IDisk disk)
 {
     private readonly Option<string> _content = new("--content")
     {
@@ -22,6 +23,9 @@ internal sealed class CommonOptions
         HelpName = "DATE",
         Recursive = true,
     };
+
+    /// <summary>Where commands write.</summary>
+    internal IDisk Disk { get; } = disk;
 
     internal void AddTo(RootCommand root)
     {

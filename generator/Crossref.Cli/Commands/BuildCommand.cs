@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Crossref.Cli.Printing;
+using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Writing;
@@ -27,18 +28,18 @@ internal static class BuildCommand
                 return ExitCode.Findings;
             }
             var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.In(options.Content(parsed)) });
-            var changes = Write(site, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
+            var changes = Write(options.Disk, site, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
             Report(options.Json(parsed), workspace, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;
         });
         return command;
     }
 
-    private static SiteChanges Write(string site, IEnumerable<SiteFile> pages)
+    private static SiteChanges Write(IDisk disk, string site, IEnumerable<SiteFile> pages)
     {
         try
         {
-            return new SiteWriter(site).Write(pages);
+            return new SiteWriter(site, disk).Write(pages);
         }
         catch (SiteFolderException e)
         {

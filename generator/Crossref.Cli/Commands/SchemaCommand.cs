@@ -25,7 +25,7 @@ internal static class SchemaCommand
             }
             try
             {
-                var changes = new SiteWriter(parsed.GetValue(folder)!, ListName).Write(RecordSchemas.Files());
+                var changes = new SiteWriter(parsed.GetValue(folder)!, options.Disk, ListName).Write(RecordSchemas.Files());
                 output.WriteLine($"{changes.Files} schemas; {changes.Written} were written, {changes.Removed} removed.");
                 output.WriteLine("Point your editor, for the YAML files of your content folder, at:");
                 output.WriteLine("  " + Path.GetFullPath(Path.Combine(parsed.GetValue(folder)!, "record.schema.json")));

@@ -11,7 +11,7 @@ internal static class RepairEvidence
     internal static IEnumerable<(string Position, Statement Statement)> Of(Library library)
     {
         var rule = new BasisRule(library);
-        foreach (var group in library.Repairs.Values.Where(r => !r.Retired).GroupBy(r => r.Machine?.Id, StringComparer.Ordinal))
+        foreach (var group in library.Repairs.Values.Where(r => !r.Retired).GroupBy(MachineOf, StringComparer.Ordinal))
         {
             var repairs = group.OrderBy(r => r.Date).ThenBy(r => r.Id, StringComparer.Ordinal).ToList();
             var counter = new CounterHistory(group.Key is { } id ? library.Machines.GetValueOrDefault(id) : null, repairs);
@@ -29,6 +29,10 @@ internal static class RepairEvidence
         }
     }
 
+    // Whoever repairs another shop's machine has none of its counters.
+    private static string? MachineOf(Repair repair) =>
+        repair.Machine is { } machine && Owner.Of(machine.Id) == Owner.Of(repair.Id) ? machine.Id : null;
+
     private static bool Ends(Repair repair, Position position) =>
         repair.Removed.Any(r => r.Position.Id == position.Address) ||
         repair.Fitted.Any(f => f.Position.Id == position.Address) ||
@@ -37,7 +41,7 @@ internal static class RepairEvidence
     private static Statement Shown(
         Library library, BasisRule rule, Repair repair, Fitting fitting, Position position, CounterHistory counter, Repair? end)
     {
-        var run = repair.Machine is null ? null : counter.Run(repair, end);
+        var run = MachineOf(repair) is null ? null : counter.Run(repair, end);
         var failure = end is null ? null : Failure(library, fitting, position, run, end);
         return new Statement
         {
@@ -51,7 +55,7 @@ internal static class RepairEvidence
             Failure = failure,
             NeighboursDamaged = repair.NeighboursDamaged,
             Machine = repair.Machine?.Id,
-            Shop = library.Card.Id,
+            Shop = library.ShopOf(repair.Id),
             Source = repair.Id,
             By = repair.By,
             Date = repair.Date,

@@ -1,4 +1,7 @@
+using System.Globalization;
 using System.Security.Cryptography;
+using System.Text;
+using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 
 namespace Crossref.Site.Writing;
@@ -8,7 +11,7 @@ namespace Crossref.Site.Writing;
 /// touches a file that it did not write itself. What it wrote stands in a list, line by line as
 /// <c>sha256sum -c</c> reads it.
 /// </summary>
-public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
+public sealed class SiteWriter(string folder, IDisk disk, string list = SiteWriter.ListName)
 {
     /// <summary>The list of the site's own files.</summary>
     public const string ListName = "crossref-files.sha256";
@@ -23,11 +26,12 @@ public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
     {
         try
         {
-            var old = ReadOwn();
-            Directory.CreateDirectory(_folder);
-            return Write(files, old);
+            _ = ReadOwn(); // refuses before anything is written
+            disk.MakeFolder(_folder);
+            using var held = FolderLock.Take(FullPath(LockName));
+            return Write(files, ReadOwn());
         }
-        catch (Exception e) when (e is UnauthorizedAccessException or IOException && e is not SiteFolderException)
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException && e is not SiteFolderException and not StoreException)
         {
             throw new SiteFolderException($"{_folder} could not be written: {e.Message}", "Choose a folder you may write to with --out, or free some space.", e);
         }
@@ -37,27 +41,26 @@ public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
     {
         var own = new SortedDictionary<string, string>(StringComparer.Ordinal);
         var changed = new List<(string Path, string Staged)>();
-        var staging = StagingOf(_folder);
         // What an interrupted build left behind was never part of the site.
-        if (Directory.Exists(staging)) Directory.Delete(staging, recursive: true);
+        disk.DeleteFolder(Staging);
         foreach (var file in files)
         {
             var hash = HashOf(file.Content.Span);
             if (!own.TryAdd(file.Path, hash)) throw new InvalidOperationException($"Two pages want the path {file.Path}.");
             var target = FullPath(file.Path);
-            if (File.Exists(target))
+            if (disk.HasFile(target))
             {
                 if (!old.Contains(file.Path)) throw Foreign(target);
                 // What is on the disk counts, not what the list remembers of it: a page may have been damaged or cut short.
-                if (HashOf(File.ReadAllBytes(target)) == hash) continue;
+                if (HashOf(disk.Read(target)) == hash) continue;
             }
-            var staged = Path.Combine(staging, changed.Count.ToString(System.Globalization.CultureInfo.InvariantCulture));
-            Directory.CreateDirectory(staging);
-            File.WriteAllBytes(staged, file.Content.Span);
+            var staged = Path.Combine(Staging, changed.Count.ToString(CultureInfo.InvariantCulture));
+            disk.MakeFolder(Staging);
+            disk.Write(staged, file.Content.Span);
             changed.Add((file.Path, staged));
         }
         var stale = old.Where(path => !own.ContainsKey(path)).ToList();
-        if (changed.Count > 0 || stale.Count > 0 || !File.Exists(ListPath)) MoveIn(old, own, changed, stale);
+        if (changed.Count > 0 || stale.Count > 0 || !disk.HasFile(ListPath)) MoveIn(old, own, changed, stale);
         return new SiteChanges(own.Count, changed.Count, stale.Count);
     }
 
@@ -70,15 +73,20 @@ public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
         WriteList(own.Concat(stale.Select(path => KeyValuePair.Create(path, NotAnyMore))));
         foreach (var (path, staged) in changed.OrderBy(c => old.Contains(c.Path)))
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(FullPath(path))!);
-            File.Move(staged, FullPath(path), overwrite: true);
+            disk.MakeFolder(Path.GetDirectoryName(FullPath(path))!);
+            disk.Move(staged, FullPath(path));
         }
         foreach (var path in stale) Remove(path);
         WriteList(own);
-        if (Directory.Exists(StagingOf(_folder))) Directory.Delete(StagingOf(_folder), recursive: true);
+        disk.DeleteFolder(Staging);
     }
 
-    private static string StagingOf(string folder) => Path.Combine(folder, ".crossref-next");
+    private const string StagingName = ".crossref-next";
+    private const string LockName = ".crossref-lock";
+
+    private string Staging => FullPath(StagingName);
+
+    private string NextList => ListPath + ".next";
 
     private string ListPath => Path.Combine(_folder, list);
 
@@ -86,19 +94,21 @@ public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
 
     private void Remove(string path)
     {
-        File.Delete(FullPath(path));
+        disk.Delete(FullPath(path));
         for (var parent = Path.GetDirectoryName(FullPath(path)); parent is not null && parent.Length > _folder.Length; parent = Path.GetDirectoryName(parent))
         {
             if (!Directory.Exists(parent) || Directory.EnumerateFileSystemEntries(parent).Any()) break;
-            Directory.Delete(parent);
+            disk.DeleteFolder(parent);
         }
     }
 
     private void WriteList(IEnumerable<KeyValuePair<string, string>> files)
     {
-        var next = ListPath + ".next";
-        File.WriteAllText(next, string.Concat(files.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Value}  {f.Key}\n")));
-        File.Move(next, ListPath, overwrite: true);
+        // A list that the power cut short would make strangers of our own files: it is on the disk before it counts.
+        disk.Delete(NextList);
+        disk.WriteThrough(NextList, Encoding.UTF8.GetBytes(string.Concat(files.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Value}  {f.Key}\n"))));
+        disk.Move(NextList, ListPath);
+        disk.Flush(_folder);
     }
 
     private HashSet<string> ReadOwn()
@@ -106,12 +116,13 @@ public sealed class SiteWriter(string folder, string list = SiteWriter.ListName)
         var own = new HashSet<string>(StringComparer.Ordinal);
         if (File.Exists(_folder)) throw new SiteFolderException($"{_folder} is a file, not a folder.", "Choose another folder with --out.");
         if (!Directory.Exists(_folder)) return own;
-        if (!File.Exists(ListPath))
+        if (!disk.HasFile(ListPath))
         {
-            var others = Directory.EnumerateFileSystemEntries(_folder).Where(e => e != StagingOf(_folder));
+            string[] ours = [Staging, NextList, FullPath(LockName)];
+            var others = Directory.EnumerateFileSystemEntries(_folder).Except(ours);
             return others.Order(StringComparer.Ordinal).FirstOrDefault() is { } first ? throw Foreign(first) : own;
         }
-        foreach (var line in File.ReadLines(ListPath))
+        foreach (var line in Encoding.UTF8.GetString(disk.Read(ListPath)).Split('\n'))
             if (line.Length > 66 && IsInside(line[66..])) own.Add(line[66..]);
         return own;
     }

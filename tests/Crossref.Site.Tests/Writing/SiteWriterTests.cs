@@ -1,3 +1,4 @@
+using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Writing;
 
@@ -99,7 +100,7 @@ public sealed class SiteWriterTests : IDisposable
             yield return SiteFile.Text("index.html", "half");
             throw new InvalidOperationException("a template is wrong");
         }
-        Assert.Throws<InvalidOperationException>(() => new SiteWriter(Folder).Write(Failing()));
+        Assert.Throws<InvalidOperationException>(() => new SiteWriter(Folder, new Disk()).Write(Failing()));
         Assert.Equal("home", File.ReadAllText(Path.Combine(Folder, "index.html")));
         Assert.Equal("a", File.ReadAllText(Path.Combine(Folder, "a.html")));
         Assert.Equal(1, Write(("index.html", "home 2"), ("a.html", "a")).Written);
@@ -113,5 +114,5 @@ public sealed class SiteWriterTests : IDisposable
     }
 
     private SiteChanges Write(params (string Path, string Text)[] files) =>
-        new SiteWriter(Folder).Write(files.Select(f => SiteFile.Text(f.Path, f.Text)));
+        new SiteWriter(Folder, new Disk()).Write(files.Select(f => SiteFile.Text(f.Path, f.Text)));
 }
