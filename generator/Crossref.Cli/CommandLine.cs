@@ -32,6 +32,7 @@ public static class CommandLine
             WhereCommand.Create(options),
             FindCommand.Create(options),
             RecordCommand.Create(options),
+            RecheckCommand.Create(options),
             SchemaCommand.Create(options),
         };
         foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));

@@ -3,6 +3,7 @@ using Crossref.Cli.Printing;
 using Crossref.Core.Checking;
 using Crossref.Core.Records;
 using Crossref.Site.Reading;
+using Crossref.Site.Recording;
 
 namespace Crossref.Cli;
 
@@ -40,8 +41,11 @@ internal sealed class Workspace
     }
 
     /// <summary>Opens the folder that the command line names.</summary>
+    /// <param name="options">The options.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="inbox">Whether to say as well what cannot be taken in from the inbox.</param>
     /// <exception cref="CannotRunException">There is no such folder, or nothing in it.</exception>
-    internal static Workspace Open(CommonOptions options, ParseResult parsed)
+    internal static Workspace Open(CommonOptions options, ParseResult parsed, bool inbox = false)
     {
         var folder = options.Content(parsed);
         Require(folder);
@@ -50,7 +54,8 @@ internal sealed class Workspace
             if (!Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Any())
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
             var read = ContentReader.Read(folder);
-            return new Workspace(read, read.Check(options.Today(parsed)));
+            var today = options.Today(parsed);
+            return new Workspace(read, DiagnosticOrder.Sort(read.Check(today).Concat(inbox ? Inbox.Look(folder, today).Diagnostics : [])));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Crossref.Cli.Commands;
-using Crossref.Core.Checking;
 using Crossref.Core.Records;
 using Crossref.Site.Recording;
 
@@ -21,7 +20,7 @@ internal static class RecordPrinter
     internal static void PrintChanges(Recorded recorded, TextWriter output)
     {
         PrintStandings(recorded.Proposal.After, recorded, output);
-        foreach (var diagnostic in recorded.Proposal.Caused) output.WriteLine(DiagnosticText.Format(diagnostic));
+        DiagnosticPrinter.PrintLines(recorded.Proposal.Caused, output);
     }
 
     internal static void PrintFiles(Recorded recorded, bool written, TextWriter output)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Crossref.Core.Checking;
+using Crossref.Core.Evidence;
 using Crossref.Core.Records;
 using Crossref.Site.Reading;
 using Crossref.Site.Reading.Files;
@@ -48,6 +49,40 @@ public sealed class RecordingDesk
         var repair = Form(RecordType.Repair, RepairForm.Body(fields, lines, bags.ToDictionary(b => b.Key, b => b.Value.Id, StringComparer.Ordinal), _today));
         return [repair, .. bags.Values];
     }
+
+    /// <summary>
+    /// A later look at a machine: a repair that only notes its counter, up to which everything fitted there has run. Where
+    /// a fitting has damaged its neighbours, a claim says so and takes the place of what the fitting alone would show.
+    /// </summary>
+    /// <param name="fields">Machine, count, neighbours, by and note, as in <see cref="RepairForm"/>.</param>
+    /// <param name="damaging">The fitting that damaged its neighbours; null for none.</param>
+    public IReadOnlyList<NewRecord> Recheck(IReadOnlyDictionary<string, string> fields, OpenFitting? damaging)
+    {
+        var noted = new Dictionary<string, string>(fields, StringComparer.Ordinal) { ["outcome"] = Words.Of(Outcome.Running) };
+        var repair = Repair(noted, Array.Empty<RepairLine>().ToLookup(_ => ""))[0];
+        if (damaging is not { Fitting: var fitting } || Shown(repair, damaging) is not { } shown) return [repair];
+        var claim = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["part"] = fitting.Part.Id,
+            ["at"] = fitting.Position.Id,
+            ["verdict"] = Words.Of(shown.Verdict),
+            ["basis"] = Words.Of(shown.Basis),
+            ["change"] = shown.Change ?? "",
+            ["machine"] = fields["machine"],
+            ["neighbours"] = "damaged",
+            ["source"] = repair.Id,
+            ["by"] = fields.GetValueOrDefault("by") ?? "",
+            ["withdraws"] = damaging.ClaimId,
+        };
+        if (shown.Run is { } run) claim[Words.Of(run.Unit)] = run.Value.ToString("0", CultureInfo.InvariantCulture);
+        return [repair, Claim(claim)];
+    }
+
+    // What the fitting shows once the counter of today is known.
+    private Statement? Shown(NewRecord repair, OpenFitting fitting) =>
+        Try([repair]) is { IsRefused: false } tried
+            ? new StatementBook(tried.After).Direct(fitting.Fitting.Part.Id, fitting.Fitting.Position.Id).FirstOrDefault(s => s.Id == fitting.ClaimId)
+            : null;
 
     private NewRecord Bag(IReadOnlyDictionary<string, string> fields, RepairLine line)
     {

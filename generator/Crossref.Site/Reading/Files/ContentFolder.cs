@@ -41,6 +41,14 @@ internal sealed class ContentFolder
         return folder;
     }
 
+    /// <summary>One file alone, wherever it is.</summary>
+    internal static ContentFolder OfFile(string path, FileInfo file)
+    {
+        var folder = new ContentFolder("", _ => file.OpenRead()) { Exists = true };
+        folder._files[path] = file.Length;
+        return folder;
+    }
+
     /// <summary>The same folder with more files in it, or with other content in some of them.</summary>
     internal ContentFolder With(IReadOnlyDictionary<string, byte[]> files)
     {
