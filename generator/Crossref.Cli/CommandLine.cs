@@ -34,6 +34,8 @@ public static class CommandLine
             RecordCommand.Create(options),
             RecheckCommand.Create(options),
             SchemaCommand.Create(options),
+            PackCommand.Create(options),
+            VerifyCommand.Create(options),
         };
         foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));
         options.AddTo(root);

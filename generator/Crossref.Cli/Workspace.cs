@@ -2,6 +2,7 @@ using System.CommandLine;
 using Crossref.Cli.Printing;
 using Crossref.Core.Checking;
 using Crossref.Core.Records;
+using Crossref.Core.Storing;
 using Crossref.Site.Reading;
 using Crossref.Site.Recording;
 
@@ -51,13 +52,14 @@ internal sealed class Workspace
         Require(folder);
         try
         {
+            ContentStore.FinishInterrupted(folder, options.Disk);
             if (!Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Any())
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
             var read = ContentReader.Read(folder);
             var today = options.Today(parsed);
             return new Workspace(read, DiagnosticOrder.Sort(read.Check(today).Concat(inbox ? Inbox.Look(folder, today).Diagnostics : [])));
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException && e is not StoreException)
         {
             throw new CannotRunException($"The folder {Path.GetFullPath(folder)} could not be read: {e.Message}", "Check that the disk or stick is in and that you may read it.");
         }
