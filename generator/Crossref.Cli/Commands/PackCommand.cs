@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Crossref.Cli.Printing;
+using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Sharing;
+using Crossref.Site.Sharing.Publishing;
 using Crossref.Site.Writing;
 
 namespace Crossref.Cli.Commands;
@@ -29,12 +31,28 @@ internal static class PackCommand
                 parsed.InvocationConfiguration.Error.WriteLine("Nothing was packed. Mend the errors above and pack again.");
                 return ExitCode.Findings;
             }
-            var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.In(options.Content(parsed)) });
+            var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.In(options.Content(parsed)), Published = PublishedState.Read(options.Content(parsed), options.Disk) });
             var plan = new StickPlan(options.Content(parsed), library.Card, options.Today(parsed)) { Tools = published ?? PublishedTools.BesideThis(), Replaces = parsed.GetValue(replace) };
-            Report(options.Json(parsed), Path.GetFullPath(stick), Pack(new StickPacker(stick, options.Disk), plan, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error)), parsed.InvocationConfiguration.Output);
+            var report = Pack(new StickPacker(stick, options.Disk), plan, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
+            Remember(options, parsed, PublishedState.Of(library, options.Today(parsed)));
+            Report(options.Json(parsed), Path.GetFullPath(stick), report, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;
         });
         return command;
+    }
+
+    // From here on, what changes is new to whoever has this stick. The stick is packed either way.
+    private static void Remember(CommonOptions options, ParseResult parsed, PublishedState state)
+    {
+        try
+        {
+            using var store = ContentStore.Open(options.Content(parsed), options.Disk);
+            store.Apply([state.ToFile()]);
+        }
+        catch (StoreException e)
+        {
+            parsed.InvocationConfiguration.Error.WriteLine($"crossref: The stick is packed, but that could not be noted here: {e.Message} The page of changes goes on from the stick before.");
+        }
     }
 
     private static StickReport Pack(StickPacker packer, StickPlan plan, IEnumerable<SiteFile> pages)

@@ -23,6 +23,7 @@ internal static class Menu
         links.Overview("notes", "Notes"),
         links.Overview("claims", "Claims"),
         links.Overview("disputes", "Disputes"),
+        links.Overview("changes", "What changed"),
         links.Overview("questions", "Questions"),
         links.Overview("sources", "Sources"),
         links.Overview("cautions", "Cautions"),

@@ -1,3 +1,5 @@
+using Crossref.Site.Sharing.Publishing;
+
 namespace Crossref.Site.Pages;
 
 /// <summary>What a build is told besides the library.</summary>
@@ -6,6 +8,9 @@ public sealed record SiteOptions(DateOnly Date)
 {
     /// <summary>A folder whose files stand in for the shipped ones of the same name; null for none.</summary>
     public string? TemplateFolder { get; init; }
+
+    /// <summary>What was said when a stick was last packed; null when none was.</summary>
+    public PublishedState? Published { get; init; }
 
     /// <summary>
     /// Reads a picture by its path below the content folder; null when it cannot be had, and then pages show its text alone.
