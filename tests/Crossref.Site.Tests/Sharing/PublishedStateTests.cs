@@ -67,7 +67,7 @@ public sealed class PublishedStateTests
         Assert.Equal(["back", "fresh", "less", "more", "tried"], changes.Recorded);
         Assert.Equal([new StandingChange("f1/head/one", "d", "nothing", "seated")], changes.New);
         Assert.Equal([new StandingChange("f1/head/one", "b", "told", "seated"), new StandingChange("f1/head/one", "c", "lead", "seated")], changes.Confirmed);
-        Assert.Equal([new StandingChange("f1/head/two", "b", "seated", "ruled out"), new StandingChange("f1/head/two", "c", "seated", "nothing")], changes.Contradicted);
+        Assert.Equal([new StandingChange("f1/head/two", "b", "seated", "ruled out"), new StandingChange("f1/head/two", "c", "seated", "lead")], changes.Contradicted);
         Assert.Equal(["gone"], changes.Withdrawn);
     }
 
