@@ -5,17 +5,21 @@
 
   const MOST_SHOWN = 10;
 
-  // Parts of which no size in question differs and one agrees at least, the best first; parts come in order of id.
+  // What is known to agree and what is not on record; null when a size in question differs, or none agrees.
+  function held(part, sizes, inQuestion) {
+    const found = { part, agreeing: [], unknown: [] };
+    for (const [name, bands] of inQuestion) {
+      const { agreement } = window.crossrefCalculators.tools.compare(bands, sizes[name], part.sizes[name]);
+      if (agreement === "differs") return null;
+      (agreement === "agrees" ? found.agreeing : found.unknown).push(name);
+    }
+    return found.agreeing.length > 0 ? found : null;
+  }
+
+  // The best first; parts come in order of id.
   function find({ kind, sizes }, parts, tolerances) {
-    const { compare } = window.crossrefCalculators.tools;
     const inQuestion = Object.entries(tolerances[kind]).filter(([attribute]) => attribute in sizes);
-    return parts
-      .map((part) => {
-        const compared = inQuestion.map(([name, bands]) => [name, compare(bands, sizes[name], part.sizes[name]).agreement]);
-        const those = (agreement) => compared.filter((c) => c[1] === agreement).map(([name]) => name);
-        return { part, agreeing: those("agrees"), unknown: those("unknown") };
-      })
-      .filter((found) => found.agreeing.length > 0 && found.agreeing.length + found.unknown.length === inQuestion.length)
+    return parts.map((part) => held(part, sizes, inQuestion)).filter(Boolean)
       .sort((a, b) => b.agreeing.length - a.agreeing.length || b.part.known - a.part.known);
   }
 
@@ -44,7 +48,7 @@
     const found = section.hidden ? [] : find(sought, window.crossrefParts, tolerances);
     const more = found.length - MOST_SHOWN;
     const [says, list, rest] = section.querySelectorAll("p, ol");
-    says.textContent = found.length > 0 ? "To look at, and not yet an answer: nothing that is known of these differs." : "No part on record has these sizes.";
+    says.textContent = found.length > 0 ? "To look at, and not yet an answer: none is known to differ in these sizes." : "No part on record has these sizes.";
     list.replaceChildren(...found.slice(0, MOST_SHOWN).map((f) => item(f, root)));
     rest.textContent = more > 0 ? `And ${more} more; with more sizes filled in they become fewer.` : "";
     [list.hidden, rest.hidden] = [found.length === 0, more <= 0];

@@ -5,7 +5,7 @@ using Crossref.Core.Storing;
 namespace Crossref.Cli;
 
 /// <summary>The options that every command takes.</summary>
-internal sealed class CommonOptions(IDisk disk)
+internal sealed class CommonOptions
 {
     private readonly Option<string> _content = new("--content")
     {
@@ -24,8 +24,14 @@ internal sealed class CommonOptions(IDisk disk)
         Recursive = true,
     };
 
-    /// <summary>Where commands write.</summary>
-    internal IDisk Disk { get; } = disk;
+    /// <summary>The disk that content folders are changed on.</summary>
+    internal IDisk Disk { get; init; } = new Disk();
+
+    /// <summary>Where answers to questions come from.</summary>
+    internal TextReader Input { get; init; } = TextReader.Null;
+
+    /// <summary>Whether somebody sits there who can answer.</summary>
+    internal bool AtKeyboard { get; init; }
 
     internal void AddTo(RootCommand root)
     {

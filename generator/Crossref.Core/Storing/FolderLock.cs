@@ -6,6 +6,9 @@ namespace Crossref.Core.Storing;
 /// </summary>
 public sealed class FolderLock : IDisposable
 {
+    // Most changes are over in a moment.
+    private const int Tries = 10;
+
     private readonly FileStream _held;
 
     private FolderLock(FileStream held) => _held = held;
@@ -15,13 +18,17 @@ public sealed class FolderLock : IDisposable
     /// <exception cref="StoreException">Another program has it.</exception>
     public static FolderLock Take(string path)
     {
-        try
+        for (var left = Tries; ; left--)
         {
-            return new FolderLock(new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1));
-        }
-        catch (IOException e) when (IsHeld(e))
-        {
-            throw new StoreException("Another Crossref is at work in this folder.", "Wait until it is done, and run the command again. Nothing was changed.", e);
+            try
+            {
+                return new FolderLock(new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1));
+            }
+            catch (IOException e) when (IsHeld(e))
+            {
+                if (left == 0) throw new StoreException("Another Crossref is at work in this folder.", "Wait until it is done, and run the command again. Nothing was changed.", e);
+                Thread.Sleep(100);
+            }
         }
     }
 

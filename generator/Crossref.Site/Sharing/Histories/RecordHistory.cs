@@ -1,0 +1,122 @@
+using Crossref.Core.Records;
+using Crossref.Site.Sharing.Texts;
+
+namespace Crossref.Site.Sharing.Histories;
+
+/// <summary>
+/// What became of a record, key by key. Every state that was noted has a name, the hash of its text and of the states
+/// known before it. Of each key it is known which state wrote what stands there, so that of two copies a text gives way
+/// where the other copy knows the state that wrote it and says something else by now. Joining histories asks for no
+/// order: any copies in any order come to the same.
+/// </summary>
+internal sealed class RecordHistory
+{
+    private readonly Lazy<ShownText> _shown;
+    private readonly Lazy<ILookup<string, string>> _below;
+
+    internal RecordHistory(RecordType type, IReadOnlySet<string> known, IReadOnlyDictionary<string, IReadOnlyList<Mark>> marks, IReadOnlyDictionary<string, Spot> spots)
+    {
+        (Type, Known, Marks, Spots) = (type, known, marks, spots);
+        _shown = new Lazy<ShownText>(() => new ShownText(this));
+        _below = new Lazy<ILookup<string, string>>(() => Spots.Keys.ToLookup(Keys.Parent, StringComparer.Ordinal));
+    }
+
+    internal RecordType Type { get; }
+
+    /// <summary>Every state that went into this one.</summary>
+    internal IReadOnlySet<string> Known { get; }
+
+    /// <summary>What stands at each key. More than one where copies that did not know each other differ.</summary>
+    internal IReadOnlyDictionary<string, IReadOnlyList<Mark>> Marks { get; }
+
+    /// <summary>Where each key stands.</summary>
+    internal IReadOnlyDictionary<string, Spot> Spots { get; }
+
+    /// <summary>The keys below each key, in no order.</summary>
+    internal ILookup<string, string> Below => _below.Value;
+
+    /// <summary>The text that follows from all that, and what is left to be chosen.</summary>
+    internal ShownText Shown => _shown.Value;
+
+    /// <summary>The history of a record that nobody has seen before.</summary>
+    internal static RecordHistory Begin(RecordType type, string text, string library, string date)
+    {
+        var state = RecordText.Hash(text, []);
+        var flat = new FlatText(RecordText.OutlineOf(type, text));
+        var spots = new Dictionary<string, Spot>(StringComparer.Ordinal);
+        foreach (var keys in flat.Order.Values) Chain(spots, keys, 0);
+        return new RecordHistory(type, new SortedSet<string>(StringComparer.Ordinal) { state },
+            flat.Values.ToDictionary(v => v.Key, IReadOnlyList<Mark> (v) => [new Mark(state, v.Value, library, date)], StringComparer.Ordinal), spots);
+    }
+
+    /// <summary>This history with the text as it stands now.</summary>
+    /// <param name="text">The record's text.</param>
+    /// <param name="library">In whose folder it stands.</param>
+    /// <param name="date">Today.</param>
+    /// <param name="settles">Whether the text as it stands settles everything that was left to be chosen.</param>
+    internal RecordHistory Note(string text, string library, string date, bool settles)
+    {
+        settles &= Shown.Conflicts.Count > 0;
+        if (!settles && RecordText.Plain(text) == RecordText.Plain(Shown.Text)) return this;
+        var state = RecordText.Hash(text, Known);
+        var now = new FlatText(RecordText.OutlineOf(Type, text));
+        var settled = settles ? Shown.Conflicts.Select(c => c.Key).ToHashSet(StringComparer.Ordinal) : [];
+        var marks = Marks.ToDictionary(m => m.Key, m => m.Value, StringComparer.Ordinal);
+        foreach (var (key, said) in now.Values)
+        {
+            if (!Shown.Values.TryGetValue(key, out var before) || before != said || settled.Contains(key)) marks[key] = [new Mark(state, said, library, date)];
+        }
+        foreach (var (key, before) in Marks.Where(m => !now.Values.ContainsKey(m.Key) && IsTakenOut(m.Key, now, settled)))
+        {
+            var below = Keys.IsOwn(key) ? Marks.Where(m => IsBelow(m.Key, key)).SelectMany(m => m.Value).Select(m => m.State).Distinct().Order(StringComparer.Ordinal) : Enumerable.Empty<string>();
+            marks[key] = [new Mark(state, Shown.Values.GetValueOrDefault(key) ?? before[0].Text, library, date) { IsOut = true, Below = [.. below] }];
+        }
+        var known = new SortedSet<string>(Known, StringComparer.Ordinal) { state, RecordText.Hash(text, []) };
+        return new RecordHistory(Type, known, marks, Moved(now, marks));
+    }
+
+    /// <summary>One history in which this text and another stand as a whole, to be chosen from: for what cannot be merged by its keys.</summary>
+    internal RecordHistory Beside(RecordHistory other)
+    {
+        var whole = Keys.Child(Keys.Top, "=");
+        var marks = new[] { this, other }.Select(h => (h.Shown.Text, Latest: h.Marks.Values.SelectMany(m => m).OrderBy(m => m.Date, StringComparer.Ordinal).ThenBy(m => m.State, StringComparer.Ordinal).Last()))
+            .Select(h => new Mark(RecordText.Hash(h.Text, ["whole"]), h.Text, h.Latest.Library, h.Latest.Date)).DistinctBy(m => m.State).OrderBy(m => m.State, StringComparer.Ordinal).ToList();
+        var known = new SortedSet<string>(Known.Union(other.Known).Union(marks.Select(m => m.State)), StringComparer.Ordinal);
+        return new RecordHistory(Type, known,
+            new Dictionary<string, IReadOnlyList<Mark>> { [whole] = marks, [Keys.Indent(Keys.Top)] = [new Mark(marks[0].State, "0", "", "")] },
+            new Dictionary<string, Spot> { [whole] = new(known.Count, "") });
+    }
+
+    internal static bool IsBelow(string key, string parent) => key.Length > parent.Length + 1 && key[parent.Length] is '\u001f' or '\u001e' && key.StartsWith(parent, StringComparison.Ordinal);
+
+    // What was seen and is no longer there; and what lay hidden below something that was taken out and is back without it.
+    private bool IsTakenOut(string key, FlatText now, HashSet<string> settled)
+    {
+        var above = Keys.IsOwn(key) ? Keys.Above(key) : Keys.Owner(key) is { Length: > 0 } owner ? Keys.Above(owner).Prepend(owner) : [];
+        if (!above.All(now.Values.ContainsKey)) return false;
+        return Shown.Values.ContainsKey(key) || settled.Contains(key) || above.Any(a => !Shown.Values.ContainsKey(a)) && Marks[key].Any(m => !m.IsOut);
+    }
+
+    private Dictionary<string, Spot> Moved(FlatText now, Dictionary<string, IReadOnlyList<Mark>> marks)
+    {
+        var spots = Spots.ToDictionary(s => s.Key, s => s.Value, StringComparer.Ordinal);
+        foreach (var keys in now.Order.Values)
+        {
+            for (var i = 0; i < keys.Count; i++)
+            {
+                if (!spots.ContainsKey(keys[i])) spots[keys[i]] = new Spot(Known.Count, i == 0 ? "" : keys[i - 1]);
+            }
+        }
+        var after = new RecordHistory(Type, Known, marks, spots);
+        foreach (var (parent, keys) in now.Order)
+        {
+            if (!KeyOrder.Of(after, parent).Where(now.Values.ContainsKey).SequenceEqual(keys)) Chain(spots, keys, Known.Count);
+        }
+        return spots;
+    }
+
+    private static void Chain(Dictionary<string, Spot> spots, IReadOnlyList<string> keys, int age)
+    {
+        for (var i = 0; i < keys.Count; i++) spots[keys[i]] = new Spot(age, i == 0 ? "" : keys[i - 1]);
+    }
+}
