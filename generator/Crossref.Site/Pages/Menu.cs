@@ -13,6 +13,7 @@ internal static class Menu
         links.Overview("parts", "Parts"),
         links.Overview("shelf", "Shelf"),
         links.Overview("calculators", "Calculators"),
+        links.Overview("record", "Record a finding"),
     ];
 
     /// <summary>All others.</summary>

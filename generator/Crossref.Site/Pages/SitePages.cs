@@ -4,6 +4,7 @@ using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Calculation;
 using Crossref.Site.Pages.Kinds;
+using Crossref.Site.Pages.Recording;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Pages.Views;
 
@@ -34,6 +35,8 @@ public static class SitePages
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
         yield return CalculatorScript.Of(desk.OnRecord, position => PageMap.Of(library.Positions[position]));
+        yield return RecordScript.Of(desk);
+        yield return KnownScript.Of(library);
         foreach (var kind in Calculators.All.Select(c => c.Seeks).OfType<PartKind>()) yield return PartsScript.Of(desk, kind);
         foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
             yield return SiteFile.Text(file.Path, file.Text);
@@ -61,6 +64,7 @@ public static class SitePages
         new OverviewPages(desk).All(),
         new InterchangePages(desk).All(),
         new CalculatorPages(desk).All(),
+        new RecordPage(desk).All(),
     }.SelectMany(sheets => sheets);
 
     private static Frame FrameOf(Desk desk, Sheet sheet)
