@@ -24,6 +24,7 @@ public static class CommandLine
             FitsCommand.Create(options),
             WhereCommand.Create(options),
             FindCommand.Create(options),
+            CombineCommand.Create(options),
             SchemaCommand.Create(options),
         };
         foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));
