@@ -1,3 +1,5 @@
+using Crossref.Site.Sharing;
+using Crossref.Site.Sharing.Combining;
 using Crossref.Site.Sharing.Publishing;
 
 namespace Crossref.Site.Pages;
@@ -11,6 +13,12 @@ public sealed record SiteOptions(DateOnly Date)
 
     /// <summary>What was said when a stick was last packed; null when none was.</summary>
     public PublishedState? Published { get; init; }
+
+    /// <summary>Records of which copies differ, until somebody chooses.</summary>
+    public IReadOnlyList<Conflict> Conflicts { get; init; } = [];
+
+    /// <summary>What the last combining brought in; null when nothing ever came.</summary>
+    public CameIn? CameIn { get; init; }
 
     /// <summary>
     /// Reads a picture by its path below the content folder; null when it cannot be had, and then pages show its text alone.

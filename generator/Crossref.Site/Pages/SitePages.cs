@@ -60,6 +60,7 @@ public static class SitePages
         new ClaimPages(desk).All(),
         new OpenPages(desk).All(),
         new ChangesPage(desk).All(),
+        new CopiesPage(desk).All(),
         new MeaningPages(desk).All(),
         new OverviewPages(desk).All(),
         new InterchangePages(desk).All(),
