@@ -33,6 +33,7 @@ public static class CommandLine
             FindCommand.Create(options),
             RecordCommand.Create(options),
             RecheckCommand.Create(options),
+            CombineCommand.Create(options),
             SchemaCommand.Create(options),
             PackCommand.Create(options),
             VerifyCommand.Create(options),

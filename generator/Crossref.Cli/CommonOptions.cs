@@ -1,6 +1,10 @@
 using System.CommandLine;
 using Crossref.Core.Records;
 using Crossref.Core.Storing;
+using Crossref.Site.Pages;
+using Crossref.Site.Sharing;
+using Crossref.Site.Sharing.Combining;
+using Crossref.Site.Sharing.Publishing;
 
 namespace Crossref.Cli;
 
@@ -46,6 +50,16 @@ internal sealed class CommonOptions
     internal bool NamesContent(ParseResult parsed) => parsed.GetResult(_content) is { Implicit: false };
 
     internal bool Json(ParseResult parsed) => parsed.GetValue(_json);
+
+    /// <summary>What a site is built with, besides the library: what lies in the content folder and is no record.</summary>
+    internal SiteOptions ForSite(ParseResult parsed, string? templates) => new(Today(parsed))
+    {
+        TemplateFolder = templates,
+        ReadPicture = ContentPictures.In(Content(parsed)),
+        Published = PublishedState.Read(Content(parsed), Disk),
+        Conflicts = Conflicts.Read(Content(parsed)),
+        CameIn = CameIn.Read(Content(parsed), Disk),
+    };
 
     /// <summary>The date to work with: the one that was given, else the clock's.</summary>
     internal DateOnly Today(ParseResult parsed)

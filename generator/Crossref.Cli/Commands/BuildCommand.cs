@@ -28,7 +28,7 @@ internal static class BuildCommand
                 parsed.InvocationConfiguration.Error.WriteLine("Nothing was built. Mend the errors above and build again.");
                 return ExitCode.Findings;
             }
-            var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.In(options.Content(parsed)) });
+            var pages = SitePages.Render(library, options.ForSite(parsed, templates));
             var changes = Write(options.Disk, site, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
             Report(options.Json(parsed), workspace, taken, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;

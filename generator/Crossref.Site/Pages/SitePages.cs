@@ -59,6 +59,8 @@ public static class SitePages
         new SourcePages(desk).All(),
         new ClaimPages(desk).All(),
         new OpenPages(desk).All(),
+        new ChangesPage(desk).All(),
+        new CopiesPage(desk).All(),
         new MeaningPages(desk).All(),
         new OverviewPages(desk).All(),
         new InterchangePages(desk).All(),

@@ -5,6 +5,7 @@ using Crossref.Site.Reading.Files;
 using Crossref.Site.Reading.Mapping;
 using Crossref.Site.Reading.Notes;
 using Crossref.Site.Reading.Yaml;
+using Crossref.Site.Sharing;
 
 namespace Crossref.Site.Reading;
 
@@ -56,6 +57,7 @@ public static class ContentReader
         {
             foreach (var picture in PictureChecker.In(record)) pictures.Check(picture, wordsToo: record is Note);
         }
+        Conflicts.Check(folder, log);
         var library = Freeze(records, folder, log, notes);
         return new ReadResult(library, DiagnosticOrder.Sort(log.Found), notes.Context());
     }

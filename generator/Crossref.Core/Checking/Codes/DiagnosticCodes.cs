@@ -5,5 +5,5 @@ public static class DiagnosticCodes
 {
     /// <summary>In the order of the codes.</summary>
     public static IReadOnlyList<DiagnosticCode> All { get; } =
-        [.. FileCodes.All, .. YamlCodes.All, .. ShapeCodes.All, .. NoteCodes.All, .. Checks.Rules.Select(r => r.Code), .. InboxCodes.All];
+        [.. FileCodes.All, .. YamlCodes.All, .. ShapeCodes.All, .. NoteCodes.All, .. Checks.Rules.Select(r => r.Code), .. InboxCodes.All, .. SharingCodes.All];
 }

@@ -13,12 +13,16 @@ internal sealed class RecordHistory
 {
     private readonly Lazy<ShownText> _shown;
     private readonly Lazy<ILookup<string, string>> _below;
+    private readonly Lazy<(IReadOnlyDictionary<string, IReadOnlyList<Mark>> Marks, IReadOnlyDictionary<string, Spot> Spots)> _table;
 
     internal RecordHistory(RecordType type, IReadOnlySet<string> known, IReadOnlyDictionary<string, IReadOnlyList<Mark>> marks, IReadOnlyDictionary<string, Spot> spots)
+        : this(type, known, () => (marks, spots)) { }
+
+    private RecordHistory(RecordType type, IReadOnlySet<string> known, Func<(IReadOnlyDictionary<string, IReadOnlyList<Mark>>, IReadOnlyDictionary<string, Spot>)> table)
     {
-        (Type, Known, Marks, Spots) = (type, known, marks, spots);
-        _shown = new Lazy<ShownText>(() => new ShownText(this));
-        _below = new Lazy<ILookup<string, string>>(() => Spots.Keys.ToLookup(Keys.Parent, StringComparer.Ordinal));
+        (Type, Known, _table) = (type, known, new(table));
+        _shown = new(() => new ShownText(this));
+        _below = new(() => Spots.Keys.ToLookup(Keys.Parent, StringComparer.Ordinal));
     }
 
     internal RecordType Type { get; }
@@ -26,11 +30,14 @@ internal sealed class RecordHistory
     /// <summary>Every state that went into this one.</summary>
     internal IReadOnlySet<string> Known { get; }
 
+    /// <summary>The one state there ever was; null when there were more. Most records are never changed, and never taken apart.</summary>
+    internal Mark? Only { get; private init; }
+
     /// <summary>What stands at each key. More than one where copies that did not know each other differ.</summary>
-    internal IReadOnlyDictionary<string, IReadOnlyList<Mark>> Marks { get; }
+    internal IReadOnlyDictionary<string, IReadOnlyList<Mark>> Marks => _table.Value.Marks;
 
     /// <summary>Where each key stands.</summary>
-    internal IReadOnlyDictionary<string, Spot> Spots { get; }
+    internal IReadOnlyDictionary<string, Spot> Spots => _table.Value.Spots;
 
     /// <summary>The keys below each key, in no order.</summary>
     internal ILookup<string, string> Below => _below.Value;
@@ -38,15 +45,23 @@ internal sealed class RecordHistory
     /// <summary>The text that follows from all that, and what is left to be chosen.</summary>
     internal ShownText Shown => _shown.Value;
 
+    /// <summary>The record's text.</summary>
+    internal string Text => Only?.Text ?? Shown.Text;
+
+    /// <summary>The keys at which somebody has to choose.</summary>
+    internal IReadOnlyList<OpenKey> Conflicts => Only is null ? Shown.Conflicts : [];
+
     /// <summary>The history of a record that nobody has seen before.</summary>
     internal static RecordHistory Begin(RecordType type, string text, string library, string date)
     {
-        var state = RecordText.Hash(text, []);
-        var flat = new FlatText(RecordText.OutlineOf(type, text));
-        var spots = new Dictionary<string, Spot>(StringComparer.Ordinal);
-        foreach (var keys in flat.Order.Values) Chain(spots, keys, 0);
-        return new RecordHistory(type, new SortedSet<string>(StringComparer.Ordinal) { state },
-            flat.Values.ToDictionary(v => v.Key, IReadOnlyList<Mark> (v) => [new Mark(state, v.Value, library, date)], StringComparer.Ordinal), spots);
+        var only = new Mark(RecordText.Hash(text, []), text, library, date);
+        return new RecordHistory(type, new SortedSet<string>(StringComparer.Ordinal) { only.State }, () =>
+        {
+            var flat = new FlatText(RecordText.OutlineOf(type, text));
+            var spots = new Dictionary<string, Spot>(StringComparer.Ordinal);
+            foreach (var keys in flat.Order.Values) Chain(spots, keys, 0);
+            return (flat.Values.ToDictionary(v => v.Key, IReadOnlyList<Mark> (v) => [only with { Text = v.Value }], StringComparer.Ordinal), spots);
+        }) { Only = only };
     }
 
     /// <summary>This history with the text as it stands now.</summary>
@@ -56,8 +71,8 @@ internal sealed class RecordHistory
     /// <param name="settles">Whether the text as it stands settles everything that was left to be chosen.</param>
     internal RecordHistory Note(string text, string library, string date, bool settles)
     {
-        settles &= Shown.Conflicts.Count > 0;
-        if (!settles && RecordText.Plain(text) == RecordText.Plain(Shown.Text)) return this;
+        settles &= Conflicts.Count > 0;
+        if (!settles && RecordText.Plain(text) == RecordText.Plain(Text)) return this;
         var state = RecordText.Hash(text, Known);
         var now = new FlatText(RecordText.OutlineOf(Type, text));
         var settled = settles ? Shown.Conflicts.Select(c => c.Key).ToHashSet(StringComparer.Ordinal) : [];
@@ -76,15 +91,22 @@ internal sealed class RecordHistory
     }
 
     /// <summary>One history in which this text and another stand as a whole, to be chosen from: for what cannot be merged by its keys.</summary>
-    internal RecordHistory Beside(RecordHistory other)
+    /// <param name="other">The other's history.</param>
+    /// <param name="isOffered">Whether this text stays in force, whatever the other says.</param>
+    internal RecordHistory Beside(RecordHistory other, bool isOffered)
     {
         var whole = Keys.Child(Keys.Top, "=");
-        var marks = new[] { this, other }.Select(h => (h.Shown.Text, Latest: h.Marks.Values.SelectMany(m => m).OrderBy(m => m.Date, StringComparer.Ordinal).ThenBy(m => m.State, StringComparer.Ordinal).Last()))
-            .Select(h => new Mark(RecordText.Hash(h.Text, ["whole"]), h.Text, h.Latest.Library, h.Latest.Date)).DistinctBy(m => m.State).OrderBy(m => m.State, StringComparer.Ordinal).ToList();
-        var known = new SortedSet<string>(Known.Union(other.Known).Union(marks.Select(m => m.State)), StringComparer.Ordinal);
+        var (mine, others) = (Whole(this), Whole(other) with { IsOffered = isOffered });
+        var known = new SortedSet<string>(Known.Union(other.Known).Append(mine.State).Append(others.State), StringComparer.Ordinal);
         return new RecordHistory(Type, known,
-            new Dictionary<string, IReadOnlyList<Mark>> { [whole] = marks, [Keys.Indent(Keys.Top)] = [new Mark(marks[0].State, "0", "", "")] },
+            new Dictionary<string, IReadOnlyList<Mark>> { [whole] = mine.State == others.State ? [mine] : [mine, others] },
             new Dictionary<string, Spot> { [whole] = new(known.Count, "") });
+    }
+
+    private static Mark Whole(RecordHistory history)
+    {
+        var latest = history.Marks.Values.SelectMany(m => m).OrderBy(m => m.Date, StringComparer.Ordinal).ThenBy(m => m.State, StringComparer.Ordinal).Last();
+        return new Mark(RecordText.Hash(history.Text, ["whole"]), history.Text, latest.Library, latest.Date);
     }
 
     internal static bool IsBelow(string key, string parent) => key.Length > parent.Length + 1 && key[parent.Length] is '\u001f' or '\u001e' && key.StartsWith(parent, StringComparison.Ordinal);

@@ -51,13 +51,13 @@ internal sealed class FolderTexts
         foreach (var path in folder.Files.Keys)
         {
             if (SafePath.Fault(path) is { } fault)
-                log.Add(SharingCodes.BadName, new Place(path, 0, 0), $"this name {fault}", "give the file another name, in plain letters, digits and dashes");
+                log.Add(CombiningCodes.BadName, new Place(path, 0, 0), $"this name {fault}", "give the file another name, in plain letters, digits and dashes");
             // A folder may be written in two ways as well, so every folder is looked at.
             for (var end = path.Length; end > 0; end = path.LastIndexOf('/', end - 1))
             {
                 var name = path[..end];
                 if (!seen.TryAdd(SafePath.Folded(name), name) && seen[SafePath.Folded(name)] != name)
-                    log.Add(SharingCodes.BadName, new Place(path, 0, 0), $"this name differs from {seen[SafePath.Folded(name)]} by capitals alone", "Windows takes the two for one; give one of them another name");
+                    log.Add(CombiningCodes.BadName, new Place(path, 0, 0), $"this name differs from {seen[SafePath.Folded(name)]} by capitals alone", "Windows takes the two for one; give one of them another name");
             }
         }
     }
@@ -88,7 +88,7 @@ internal sealed class FolderTexts
         {
             var record = new RecordText(one.Type, one.Id, OwnerOf(one.File.Path), one.Text, one.File, one.Number);
             if (!_records.TryAdd(record.Name, record))
-                log.Add(SharingCodes.Twice, one.Place, $"'{ScalarChecker.Shown(record.Name)}' is there twice, also in {_records[record.Name].File.Path}", "keep one of them");
+                log.Add(CombiningCodes.Twice, one.Place, $"'{ScalarChecker.Shown(record.Name)}' is there twice, also in {_records[record.Name].File.Path}", "keep one of them");
         }
     }
 
@@ -109,7 +109,7 @@ internal sealed class FolderTexts
         foreach (var (text, before) in file.Documents)
         {
             var documents = YamlReader.Read(file.Path, text, silent).ToList();
-            if (documents.Count > 1) log.Add(SharingCodes.Twice, new Place(file.Path, before + 1, 1), "two records stand between the same dashes", "write a line --- between them");
+            if (documents.Count > 1) log.Add(CombiningCodes.Twice, new Place(file.Path, before + 1, 1), "two records stand between the same dashes", "write a line --- between them");
             else if (documents is [var document] && new DocumentReader(silent, new ReadingNotes()).Read(document) is { } raw)
                 yield return new Found(raw.Type, raw.Id, text, file, number, new Place(file.Path, before + raw.Map.Place.Line, raw.Map.Place.Column));
             number++;

@@ -3,7 +3,7 @@ using Crossref.Core.Checking;
 namespace Crossref.Site.Sharing;
 
 /// <summary>What can be wrong with a folder that is to be combined with another. Checking one folder alone never says these.</summary>
-internal static class SharingCodes
+internal static class CombiningCodes
 {
     /// <summary>A file name that not every disk takes.</summary>
     internal static DiagnosticCode BadName { get; } = new("CR1111", Severity.Error, "File name that not every disk takes",
