@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Crossref.Cli.Commands;
 using Crossref.Cli.Printing;
 using Crossref.Core.Arithmetic;
@@ -46,7 +47,7 @@ public static class CommandLine
             if (parsed.Errors.Count == 0) return parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
             if (args.Length == 0) return Math.Max(ExitCode.CouldNotRun, root.Parse("--help").Invoke(new InvocationConfiguration { Output = error, Error = error }));
             foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + problem.Message);
-            error.WriteLine($"Try: crossref {(parsed.CommandResult.Command == root ? "" : parsed.CommandResult.Command.Name + " ")}--help");
+            error.WriteLine($"Try: crossref {Words(parsed.CommandResult)}--help");
             return ExitCode.CouldNotRun;
         }
         catch (StoreException e)
@@ -62,4 +63,6 @@ public static class CommandLine
             return ExitCode.CouldNotRun;
         }
     }
+
+    private static string Words(CommandResult command) => command.Parent is CommandResult above ? $"{Words(above)}{command.Command.Name} " : "";
 }

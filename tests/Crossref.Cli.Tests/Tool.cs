@@ -21,10 +21,24 @@ internal static class Tool
         return new ToolRun(process.ExitCode, output, error.Result);
     }
 
-    /// <summary>Starts a command line in a folder.</summary>
-    public static Process Start(string folder, params string[] arguments)
+    /// <summary>Runs a command line in a folder with lines that are typed.</summary>
+    public static ToolRun RunTyping(string folder, string typed, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Start(folder, arguments, typing: true);
+        var error = process.StandardError.ReadToEndAsync();
+        process.StandardInput.Write(typed);
+        process.StandardInput.Close();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return new ToolRun(process.ExitCode, output, error.Result);
+    }
+
+    /// <summary>Starts a command line in a folder.</summary>
+    public static Process Start(string folder, params string[] arguments) => Start(folder, arguments, typing: false);
+
+    private static Process Start(string folder, string[] arguments, bool typing)
+    {
+        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = typing };
         start.ArgumentList.Add(Executable);
         foreach (var argument in arguments) start.ArgumentList.Add(argument);
         return Process.Start(start)!;

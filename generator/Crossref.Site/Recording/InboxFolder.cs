@@ -76,7 +76,7 @@ internal sealed class InboxFolder(ContentFolder content, Library library)
             Bytes = Encoding.UTF8.GetBytes(text),
             Records = [.. records.Select(r => (r.Type, r.Id))],
             Problems = problems,
-            IsKnown = known.Count == records.Count,
+            IsKnown = problems.Count == 0 && known.Count == records.Count,
         };
     }
 
@@ -87,7 +87,7 @@ internal sealed class InboxFolder(ContentFolder content, Library library)
         if (MintedId.OwnerOf(id) is { } owner && owner != MintedId.Owner(library.Card.Id))
             return InboxCodes.OtherLibrary.At(map.Place, $"'{id}' was recorded in the library '{owner}', this one is '{library.Card.Id}'", "bring another shop's copy in with crossref combine; if it is yours, give it another id");
         if (Written(id) is { } text && text != WrittenRecord.Normal(map))
-            return InboxCodes.OtherContent.At(map.Place, $"'{id}' is on record already and says something else", "give the new one another id; to correct a claim add withdraws: with the old id");
+            return InboxCodes.OtherContent.At(map.Place, $"'{id}' {(_taken.ContainsKey(id) ? "stands in another file of the inbox" : "is on record already")} and says something else", "give the new one another id; to correct a claim add withdraws: with the old id");
         return null;
     }
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using Crossref.Core.Checking;
@@ -12,7 +13,7 @@ namespace Crossref.Site.Recording;
 internal static class YamlText
 {
     // Besides letters and digits; a comma only where no bracket is open. A text that begins with any of them is quoted.
-    private const string Plain = " ._/+()'%=;&!?*~$@<>-";
+    private const string Plain = " ._/+()'%=;~$<>-";
     private const char FirstOther = '\u00A1';
 
     /// <summary>The document, each line ended by a line feed.</summary>
@@ -44,13 +45,14 @@ internal static class YamlText
         if (text.Length > 0 && IsWord(text[0]) && text[^1] != ' ' && text.All(c => IsWord(c) || c != except && (c == ',' || Plain.Contains(c, StringComparison.Ordinal))) &&
             HiddenCharacters.IndexIn(text) < 0) return text;
         var quoted = new StringBuilder("\"");
-        for (var i = 0; i < text.Length; i++)
+        for (var (i, length) = (0, 0); i < text.Length; i += length)
         {
-            if (text[i] is '"' or '\\') quoted.Append('\\').Append(text[i]);
+            var isWhole = Rune.DecodeFromUtf16(text.AsSpan(i), out var rune, out length) == OperationStatus.Done;
+            if (!isWhole) quoted.Append(CultureInfo.InvariantCulture, $"\\u{(int)text[i]:X4}");
+            else if (HiddenCharacters.IndexIn(text.AsSpan(0, i + length), i) == i) quoted.Append(CultureInfo.InvariantCulture, $"\\U{rune.Value:X8}");
+            else if (text[i] is '"' or '\\') quoted.Append('\\').Append(text[i]);
             else if (text[i] is '\t' or '\n') quoted.Append(text[i] == '\t' ? "\\t" : "\\n");
-            else if (HiddenCharacters.IndexIn(text.AsSpan(0, i + (char.IsHighSurrogate(text[i]) && i + 1 < text.Length ? 2 : 1)), i) == i)
-                quoted.Append(CultureInfo.InvariantCulture, $"\\u{(int)text[i]:X4}");
-            else quoted.Append(text[i]);
+            else quoted.Append(text, i, length);
         }
         return quoted.Append('"').ToString();
     }
