@@ -90,6 +90,9 @@
       });
       this.form.addEventListener("input", (event) => this.change(event.target));
       this.form.addEventListener("focusout", (event) => this.leave(event.target));
+      // What is said at a field moves those below it; a finger on one of them must not miss it.
+      this.form.addEventListener("pointerdown", () => (this.isPressed = true));
+      for (const end of ["pointerup", "pointercancel"]) window.addEventListener(end, () => window.setTimeout(() => this.release()));
       this.form.addEventListener("submit", (event) => this.save(event));
       this.form.querySelector(".clear").addEventListener("click", () => this.begin({}));
       find(".again").addEventListener("click", () => this.download(this.work));
@@ -205,6 +208,12 @@
       const name = control.closest("[data-field]")?.dataset.field;
       if (!name || !this.field(name).value) return;
       this.touched.add(name);
+      if (!this.isPressed) this.show();
+    }
+
+    release() {
+      if (!this.isPressed) return;
+      this.isPressed = false;
       this.show();
     }
 
