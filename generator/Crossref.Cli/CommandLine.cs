@@ -2,6 +2,7 @@ using System.CommandLine;
 using Crossref.Cli.Commands;
 using Crossref.Cli.Printing;
 using Crossref.Core.Arithmetic;
+using Crossref.Core.Storing;
 
 namespace Crossref.Cli;
 
@@ -9,11 +10,17 @@ namespace Crossref.Cli;
 public static class CommandLine
 {
     /// <summary>Runs a command line. JSON goes to <paramref name="output"/> alone; what went wrong goes to <paramref name="error"/>.</summary>
+    /// <param name="args">The arguments.</param>
+    /// <param name="output">Answers.</param>
+    /// <param name="error">What went wrong, and questions.</param>
+    /// <param name="disk">The disk that content folders are changed on; null for the real one.</param>
+    /// <param name="input">Where answers to questions come from.</param>
+    /// <param name="atKeyboard">Whether somebody sits there who can answer.</param>
     /// <returns>0 fine, 1 errors in the content, 2 could not run.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error)
+    public static int Run(string[] args, TextWriter output, TextWriter error, IDisk? disk = null, TextReader? input = null, bool atKeyboard = false)
     {
         (output, error) = (new ScreenWriter(output), new ScreenWriter(error));
-        var options = new CommonOptions();
+        var options = new CommonOptions { Disk = disk ?? new Disk(), Input = input ?? TextReader.Null, AtKeyboard = atKeyboard };
         var root = new RootCommand(
             "Crossref keeps what your shop knows about parts: which one fits where, how surely, and who says so.\n" +
             "It reads the records in a folder called content and answers questions about them, or builds a site\n" +
@@ -24,6 +31,7 @@ public static class CommandLine
             FitsCommand.Create(options),
             WhereCommand.Create(options),
             FindCommand.Create(options),
+            RecordCommand.Create(options),
             SchemaCommand.Create(options),
         };
         foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));

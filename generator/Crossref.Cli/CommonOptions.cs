@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Crossref.Core.Records;
+using Crossref.Core.Storing;
 
 namespace Crossref.Cli;
 
@@ -22,6 +23,15 @@ internal sealed class CommonOptions
         HelpName = "DATE",
         Recursive = true,
     };
+
+    /// <summary>The disk that content folders are changed on.</summary>
+    internal IDisk Disk { get; init; } = new Disk();
+
+    /// <summary>Where answers to questions come from.</summary>
+    internal TextReader Input { get; init; } = TextReader.Null;
+
+    /// <summary>Whether somebody sits there who can answer.</summary>
+    internal bool AtKeyboard { get; init; }
 
     internal void AddTo(RootCommand root)
     {

@@ -22,7 +22,7 @@ internal static class RepairEvidence
                     if (library.Positions.GetValueOrDefault(fitting.Position.Id) is not { } position) continue;
                     if (position.Listed.Any(l => l.Part.Id == fitting.Part.Id)) continue;
                     // Repairs of units at the bench have no machine in common and no counter.
-                    var end = group.Key is null ? null : repairs.Skip(i + 1).FirstOrDefault(r => Ends(r, position));
+                    var end = group.Key is null ? null : repairs.Skip(i + 1).FirstOrDefault(r => OpenFittings.Ends(r, position));
                     yield return (position.Address, Shown(library, rule, repairs[i], fitting, position, counter, end));
                 }
             }
@@ -32,11 +32,6 @@ internal static class RepairEvidence
     // Whoever repairs another shop's machine has none of its counters.
     private static string? MachineOf(Repair repair) =>
         repair.Machine is { } machine && Owner.Of(machine.Id) == Owner.Of(repair.Id) ? machine.Id : null;
-
-    private static bool Ends(Repair repair, Position position) =>
-        repair.Removed.Any(r => r.Position.Id == position.Address) ||
-        repair.Fitted.Any(f => f.Position.Id == position.Address) ||
-        repair.Swapped?.Assembly.Id == $"{position.Family}/{position.Assembly}";
 
     private static Statement Shown(
         Library library, BasisRule rule, Repair repair, Fitting fitting, Position position, CounterHistory counter, Repair? end)
