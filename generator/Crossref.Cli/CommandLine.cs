@@ -32,6 +32,8 @@ public static class CommandLine
             WhereCommand.Create(options),
             FindCommand.Create(options),
             RecordCommand.Create(options),
+            ImportCommand.Create(options),
+            ExportCommand.Create(options),
             SchemaCommand.Create(options),
         };
         foreach (var calculator in Calculators.All) root.Subcommands.Add(CalculatorCommand.Create(calculator, options));
