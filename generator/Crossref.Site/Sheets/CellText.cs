@@ -32,7 +32,9 @@ internal static partial class CellText
     internal static bool IsFormula(string text)
     {
         if (text is ['\t' or '\r' or '\n', ..]) return true;
-        return text.TrimStart().TrimStart('"').TrimStart() is ['=' or '+' or '-' or '@' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20', ..];
+        var start = text.AsSpan();
+        while (start is [var c, ..] && (c == '"' || char.IsWhiteSpace(c))) start = start[1..];
+        return start is ['=' or '+' or '-' or '@' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20', ..];
     }
 
     private static string Guard(string text) => Pieces(text, s => MarkedAs(s, IsFormula) ? Mark + s : s);
@@ -63,7 +65,7 @@ internal static partial class CellText
 
     // Numbers with whatever stands around them, times, fractions, dates with the names of months in the languages
     // whose spreadsheets we know, the words for yes and no, and what a spreadsheet writes for an error.
-    [GeneratedRegex(@"^\s*([0-9 .,\-/:%$€£¥()eE+\u00A0\u202F]*[0-9][0-9 .,\-/:%$€£¥()eE+\u00A0\u202F]*([ap]m?)?|([0-9]{1,4}[ ./\-]*)?(jan|feb|fév|mar|mär|mrz|apr|abr|avr|may|mai|maa|mei|mag|jun|jui|giu|jul|lug|aug|aou|aoû|ago|sep|set|oct|okt|ott|nov|dec|dez|déc|dic|ene|gen)\p{L}*[ ./\-,]*([0-9]{1,4}[ ./\-,]*){0,2}|true|false|#.*)\s*$",
+    [GeneratedRegex(@"^\s*([0-9 .,\-/:%$€£¥()eE+\u00A0\u202F]*[0-9][0-9 .,\-/:%$€£¥()eE+\u00A0\u202F]*([ap]m?)?|[0-9]{1,4}[ ./\-]*(jan|feb|fév|mar|mär|mrz|apr|abr|avr|may|mai|maa|mei|mag|jun|jui|giu|jul|lug|aug|aou|aoû|ago|sep|set|oct|okt|ott|nov|dec|dez|déc|dic|ene|gen)\p{L}*[ ./\-,]*([0-9]{1,4})?|(jan|feb|fév|mar|mär|mrz|apr|abr|avr|may|mai|maa|mei|mag|jun|jui|giu|jul|lug|aug|aou|aoû|ago|sep|set|oct|okt|ott|nov|dec|dez|déc|dic|ene|gen)\p{L}*[ ./\-,]*[0-9]{1,4}([ ./\-,]+[0-9]{1,4})?|true|false|#.*)\s*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.Singleline)]
     private static partial Regex Changed();
 }

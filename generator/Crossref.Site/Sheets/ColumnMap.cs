@@ -22,9 +22,15 @@ internal sealed class ColumnMap
     /// <summary>Finds the columns; those that are named on the command line come before those that are known.</summary>
     internal static ColumnMap Of(Sheet sheet, SheetKind? asked, IReadOnlyDictionary<string, string> named)
     {
-        var kind = asked ?? SheetKind.All.MaxBy(k => sheet.Headings.Cells.Count(c => k.Find(c) is not null))!;
-        return new ColumnMap(kind, [.. sheet.Headings.Cells.Select(c => named.TryGetValue(c.Trim(), out var field) ? kind.Find(field) : kind.Find(c))]);
+        // What lacks least is what is meant; a grade, for one, may be that of a filter or of a bag.
+        return (asked is null ? SheetKind.All : [asked]).Select(Columns).OrderBy(c => c.Missing.Count).ThenByDescending(c => c.Fields.Count(f => f is not null)).First();
+
+        ColumnMap Columns(SheetKind kind) =>
+            new(kind, [.. sheet.Headings.Cells.Select(c => kind.Find(named.TryGetValue(c.Trim(), out var field) ? field : c))]);
     }
+
+    /// <summary>Whether a row can say which part it is. A bag may be one that has no id yet.</summary>
+    internal bool NamesRows => Kind == SheetKind.Bags || Fields.Any(f => f is { IsSize: false } && (f.Key == Kind.Shape.Name || f.Key == "numbers"));
 
     internal void Report(Sheet sheet, DiagnosticLog log)
     {
@@ -32,6 +38,11 @@ internal sealed class ColumnMap
         {
             log.Add(SheetCodes.Columns, sheet.PlaceOf(sheet.Headings, 0), $"no column says the {field.Title} of the {Kind.Name}",
                 $"add a column '{field.Title}', or name yours: --map \"Your column={field.Title}\"");
+        }
+        if (!NamesRows)
+        {
+            log.Add(SheetCodes.Columns, sheet.PlaceOf(sheet.Headings, 0), "no column says the number of the parts, nor their id",
+                "add a column 'number', or name yours: --map \"Your column=number\"");
         }
         for (var column = 0; column < Fields.Count; column++)
         {

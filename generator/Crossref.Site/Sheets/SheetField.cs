@@ -1,3 +1,4 @@
+using Crossref.Core.Quantities;
 using Crossref.Core.Records;
 
 namespace Crossref.Site.Sheets;
@@ -29,6 +30,6 @@ internal sealed record SheetField(string Key, string Title, Func<IRecord, string
         ? Measure(p) == Measure(q)
         : (Write(one) ?? "") == (Write(other) ?? "");
 
-    private (object? Quantity, string? Word) Measure(Part part) =>
+    private (Quantity? Quantity, string? Word) Measure(Part part) =>
         part.Sizes.GetValueOrDefault(Key) is not { } size ? (null, null) : size.Quantity is { } quantity ? (quantity, null) : (null, size.Text);
 }

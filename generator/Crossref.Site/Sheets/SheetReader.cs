@@ -26,7 +26,8 @@ internal static class SheetReader
         {
             HasHeader = false,
             TrackLineNumbers = true,
-            OnMalformedRecord = r => log.Add(SheetCodes.Quotes, new Place(name, (int)r.LineNumber, 0), Stray(r.Reason), "put the whole cell into quote marks, and write one that belongs to the text twice: \"a 5\"\" roller\""),
+            MalformedData = CsvMalformedDataHandling.Skip,
+            OnMalformedRecord = r => log.Add(SheetCodes.Quotes, new Place(name, (int)r.LineNumber, 1), Stray(r.Reason), "put the whole cell into quote marks, and write one that belongs to the text twice: \"a 5\"\" roller\""),
         };
         using var csv = CsvReader.FromText(text, options);
         while (csv.Read())

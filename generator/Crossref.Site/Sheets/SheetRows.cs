@@ -19,7 +19,10 @@ internal sealed class SheetRows(Sheet sheet, ColumnMap columns, KnownRecords kno
     internal MapNode? Read(SheetRow row)
     {
         if (row.Cells.Skip(columns.Fields.Count).Any(c => !string.IsNullOrWhiteSpace(c)))
+        {
             log.Add(SheetCodes.LongRow, sheet.PlaceOf(row, columns.Fields.Count), "this row has more cells than there are columns", "put a cell that holds a separator into quote marks, or give the column a heading");
+            return null;
+        }
         var start = sheet.PlaceOf(row, 0);
         // What no column gives was reported once, for the whole sheet.
         var (entries, sizes) = (columns.Missing.Select(f => new MapEntry(f.Key, start, new RefusedNode(start))).ToList(), new List<MapEntry>());
@@ -33,10 +36,10 @@ internal sealed class SheetRows(Sheet sheet, ColumnMap columns, KnownRecords kno
         if (sizes.Count > 0) entries.Add(new MapEntry("size", sizes[0].Place, new MapNode(sizes[0].Place, sizes)));
         if (columns.Kind == SheetKind.Bags) entries = [.. entries.Select(e => e.Key == "part" ? Meant(e) : e)];
         var map = InOrder(start, entries);
-        if (Identify(row, map) is not { } id) return null;
-        map = InOrder(start, [id, .. entries.Where(e => e.Key != IdKey)]);
-        var sound = _shapes.Map(map, columns.Kind.Shape);
-        return sound.Entries is [{ Value: ScalarNode }, ..] ? sound : null;
+        // A row that cannot be named is looked through all the same.
+        var id = Identify(row, map);
+        var sound = _shapes.Map(InOrder(start, [new MapEntry(IdKey, id.Place, id), .. entries.Where(e => e.Key != IdKey)]), columns.Kind.Shape);
+        return id is ScalarNode && columns.Missing.Count == 0 ? sound : null;
     }
 
     /// <summary>The record that the library has of the same thing; null when it is new.</summary>
@@ -61,31 +64,40 @@ internal sealed class SheetRows(Sheet sheet, ColumnMap columns, KnownRecords kno
         return parts.Count == 0 ? entry : entry with { Value = new RefusedNode(entry.Place) };
     }
 
-    private MapEntry? Identify(SheetRow row, MapNode map)
+    private Node Identify(SheetRow row, MapNode map)
     {
         var start = sheet.PlaceOf(row, 0);
+        var nothing = new RefusedNode(start);
         if (map[IdKey] is ScalarNode { Text: var written } node)
         {
-            if (IsRepeated(row, written, $"'{ScalarChecker.Shown(written)}' stands in line", "keep one of the rows")) return null;
             known.Take(written);
-            return new MapEntry(IdKey, node.Place, node);
+            return IsRepeated(row, written, $"'{ScalarChecker.Shown(written)}' stands in line", "keep one of the rows") ? nothing : node;
         }
-        if (map[IdKey] is RefusedNode) return null;
-        if (columns.Kind == SheetKind.Bags)
-        {
-            var text = WrittenRecord.Normal(map);
-            if (IsRepeated(row, text, "this row says the same as line", "give each bag an id of its own, or make it one row with the quantity of both")) return null;
-            return new MapEntry(IdKey, start, new ScalarNode(start, KnownRecords.BagId((map["part"] as ScalarNode)?.Text ?? "", text)));
-        }
+        // What makes the id was refused, or has no column; either was reported.
+        if (map[IdKey] is not null || map["numbers"] is RefusedNode || !columns.NamesRows) return nothing;
+        return columns.Kind == SheetKind.Bags ? Bag(row, map, start) : Part(row, map, start);
+    }
+
+    private Node Bag(SheetRow row, MapNode map, Place start)
+    {
+        if (map.Entries.Any(e => e.Value is RefusedNode)) return new RefusedNode(start);
+        var text = WrittenRecord.Normal(map);
+        return IsRepeated(row, text, "this row says the same as line", "give each bag an id of its own, or make it one row with the quantity of both")
+            ? new RefusedNode(start)
+            : new ScalarNode(start, KnownRecords.BagId((map["part"] as ScalarNode)?.Text ?? "", text));
+    }
+
+    private Node Part(SheetRow row, MapNode map, Place start)
+    {
         if (map["numbers"] is ListNode { Items: [ScalarNode { Text: var number }, ..] } numbers)
         {
             var maker = (map["maker"] as ScalarNode)?.Text;
             var key = KnownRecords.Key(maker, number);
-            if (key.Number.Length > 0 && IsRepeated(row, key, $"'{ScalarChecker.Shown($"{maker} {number}".Trim())}' stands in line", "keep one of the rows")) return null;
-            if ((known.WithNumber(key)?.Id ?? known.Mint($"{maker} {number}")) is { } id) return new MapEntry(IdKey, numbers.Place, new ScalarNode(numbers.Place, id));
+            if (key.Number.Length > 0 && IsRepeated(row, key, $"'{ScalarChecker.Shown($"{maker} {number}".Trim())}' stands in line", "keep one of the rows")) return new RefusedNode(start);
+            if ((known.WithNumber(key)?.Id ?? known.Mint($"{maker} {number}")) is { } id) return new ScalarNode(numbers.Place, id);
         }
         log.Add(SheetCodes.NoId, start, "this row has neither an id nor a number to make one of", "write the number that is moulded on the part, or an id of small letters, digits and dashes");
-        return null;
+        return new RefusedNode(start);
     }
 
     private bool IsRepeated(SheetRow row, object key, string what, string hint)

@@ -14,10 +14,10 @@ public sealed class SheetImportTests : IDisposable
     [Theory]
     [InlineData("Part No,Description,MANUFACTURER,Type,Outer Diameter,Supplier\nOS-77,Gear,Ostrin,gear,40,Wharf\n")]
     [InlineData("\uFEFFPart No;Description;MANUFACTURER;Type;Outer Diameter;Supplier\r\nOS-77;Gear;Ostrin;Gear;40 mm;Wharf\r\n")]
-    [InlineData("Part No\tDescription\tMANUFACTURER\tType\tOuter Diameter\tSupplier\n'OS-77\tGear\tOstrin\tgear\t40\tWharf\n")]
+    [InlineData("Part No\tDescription\tMANUFACTURER\tType\tOuter Diameter\tSupplier\nOS-77\tGear\tOstrin\tgear\t40\tWharf\n")]
     public void Headings_in_use_are_understood_whatever_divides_them(string sheet)
     {
-        var plan = _library.Plan(sheet.Replace("'OS", "OS", StringComparison.Ordinal));
+        var plan = _library.Plan(sheet);
         Assert.Equal(["number", "name", "maker", "kind", "outside", null], plan.Columns.Select(c => c.Field));
         _library.Apply(plan);
         var part = _library.Sound().Parts["ostrin-os-77"];
@@ -36,9 +36,9 @@ public sealed class SheetImportTests : IDisposable
     [Fact]
     public void What_is_on_record_already_is_skipped_and_a_second_time_nothing_is_new()
     {
-        const string sheet = "kind,name,maker,number,bore,width\nbearing,\"Bearing, fold roller\",OSTRIN,os 1203 02,12 mm,\ngear,Gear,Ostrin,OS-77,,\n";
-        var plan = _library.Plan(sheet.Replace("OSTRIN", "Ostrin", StringComparison.Ordinal).Replace("os 1203 02", "OS-1203-02", StringComparison.Ordinal));
-        Assert.Equal((["ostrin-os-77"], ["brg-os-1203"]), (plan.New.ToArray(), plan.Known.ToArray()));
+        var plan = _library.Plan("kind,name,maker,number,bore,width\nbearing,\"Bearing, fold roller\",Ostrin,OS-1203-02,12 mm,\ngear,Gear,Ostrin,OS-77,,\n");
+        Assert.Equal(["ostrin-os-77"], plan.New);
+        Assert.Equal(["brg-os-1203"], plan.Known);
         _library.Apply(plan);
         const string bags = "part number,grade,qty,bin\nOS-1203-02,New sealed,2,B1\nOS-77,core,1,\n";
         _library.Apply(_library.Plan(bags));
