@@ -47,7 +47,7 @@ public sealed class HostileSheetTests : IDisposable
             if (plan.Changes.Count > 0) accepted++;
             Assert.All(plan.Changes, c => Assert.DoesNotContain("=", Encoding.UTF8.GetString(c.Content!).Replace("'=", "", StringComparison.Ordinal), StringComparison.Ordinal));
         }
-        Assert.NotEqual(400, accepted);
+        Assert.InRange(accepted, 1, 399);
     }
 
     private sealed class Claimed(long? length) : Stream
