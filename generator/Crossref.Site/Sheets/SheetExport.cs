@@ -26,7 +26,7 @@ public static class SheetExport
         ArgumentNullException.ThrowIfNull(library);
         return
         [
-            File(Names[0], PartColumns.All, library.Parts.Values),
+            File(Names[0], [.. PartColumns.All.Where(f => !f.IsSize || library.Parts.Values.Any(p => f.Write(p) is not null))], library.Parts.Values),
             File(Names[1], [.. BagColumns.All, .. BagsToRead(library)], library.Bags.Values.Where(b => !Owner.IsElsewhere(b))),
             File(Names[2], ClaimsToRead(library), library.Claims.Values),
             PositionsToRead(library),
