@@ -17,6 +17,8 @@ public class CopiesTests
         .Note();
 
     /// <summary>Edits such as people make, each leaving a sound folder.</summary>
+    private static readonly string[] Names = ["First", "Second", "Third"];
+
     private static void Edit(Copy copy, Random random, string who)
     {
         for (var i = random.Next(1, 5); i > 0; i--)
@@ -25,7 +27,7 @@ public class CopiesTests
             switch (random.Next(9))
             {
                 case 0:
-                    copy.Edit("parts/gears.yaml", t => System.Text.RegularExpressions.Regex.Replace(t, $"name: {new[] { "First", "Second", "Third" }[random.Next(3)]}", $"name: {word}"));
+                    copy.Edit("parts/gears.yaml", t => System.Text.RegularExpressions.Regex.Replace(t, $"name: {Names[random.Next(3)]}", $"name: {word}"));
                     break;
                 case 1:
                     copy.Edit("parts/gears.yaml", t => t.Replace("part: gear-2\r\n", $"part: gear-2\r\n# {word}\r\n", StringComparison.Ordinal));
