@@ -13,11 +13,11 @@ public class ForeignTests
     [Fact]
     public void Shop_records_and_new_catalogue_records_lie_in_a_folder_of_their_library()
     {
-        using var ours = Library("ferry-lane").With("shop/bags.yaml", "bag: b-1\npart: lmp-1\nquantity: 2\n").Note();
-        using var theirs = Library("velm-house").With("shop/bags.yaml", "# theirs\nbag: b-1\npart: lmp-9\nquantity: 7\n---\nbag: b-2\npart: lmp-1\nquantity: 1\n").With("parts/more.yaml", "part: lmp-9\nkind: lamp\nname: Ninth\n")
+        using var ours = Library("ferry-lane").With("shop/bags.yaml", "bag: b-1\npart: lmp-1\nquantity: 2\ngrade: runner\n").Note();
+        using var theirs = Library("velm-house").With("shop/bags.yaml", "# theirs\nbag: b-1\npart: lmp-9\nquantity: 7\ngrade: runner\n---\nbag: b-2\npart: lmp-1\nquantity: 1\ngrade: runner\n").With("parts/more.yaml", "part: lmp-9\nkind: lamp\nname: Ninth\n")
             .With("from/third-shop/claims/c.yaml", "claim: c-1\npart: lmp-1\nreplaces: lmp-2\nverdict: fits\nbasis: told\nby: R. Finch\ndate: 2026-01-05\n");
         ours.Combine(theirs);
-        Assert.Equal("bag: b-1\npart: lmp-1\nquantity: 2\n", ours["shop/bags.yaml"]);
+        Assert.Equal("bag: b-1\npart: lmp-1\nquantity: 2\ngrade: runner\n", ours["shop/bags.yaml"]);
         Assert.Equal(theirs["shop/bags.yaml"], ours["from/velm-house/shop/bags.yaml"]);
         Assert.Equal(theirs["parts/more.yaml"], ours["from/velm-house/parts/more.yaml"]);
         Assert.Equal(theirs["library.yaml"], ours["from/velm-house/library.yaml"]);
@@ -26,7 +26,7 @@ public class ForeignTests
         Assert.Empty(ours.Plan(theirs).Changes);
         // And back: what is ours is known there as ours, and ours alone comes.
         theirs.Combine(ours);
-        Assert.Equal("bag: b-1\npart: lmp-1\nquantity: 2\n", theirs["from/ferry-lane/shop/bags.yaml"]);
+        Assert.Equal("bag: b-1\npart: lmp-1\nquantity: 2\ngrade: runner\n", theirs["from/ferry-lane/shop/bags.yaml"]);
         Assert.False(theirs.Has("from/velm-house/shop/bags.yaml"));
         Assert.Equal(ours.Records().Keys.Order(StringComparer.Ordinal), theirs.Records().Keys.Order(StringComparer.Ordinal));
         Assert.Empty(ours.Plan(theirs).Changes);
@@ -93,7 +93,7 @@ public class ForeignTests
         using var here = Library("ferry-lane").With("claims/c-1.yaml", claim).Note();
         using var there = Library("velm-house").Note();
         there.Combine(here);
-        there.With("from/ferry-lane/claims/c-2.yaml", claim.Replace("c-1", "c-2", StringComparison.Ordinal)).Edit("from/ferry-lane/claims/c-1.yaml", t => t.Replace("basis: told", "basis: ran", StringComparison.Ordinal));
+        there.With("from/ferry-lane/claims/c-2.yaml", claim.Replace("c-1", "c-2", StringComparison.Ordinal)).Edit("from/ferry-lane/claims/c-1.yaml", t => t.Replace("basis: told", "basis: seated", StringComparison.Ordinal));
         here.Combine(there);
         Assert.Equal(claim, here["claims/c-1.yaml"]);
         here.Delete("claims/c-1.yaml").Delete("conflicts/claim-ferry-lane--c-1.txt");
