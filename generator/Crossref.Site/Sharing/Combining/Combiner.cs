@@ -30,7 +30,7 @@ public sealed class Combiner
     {
         (_ours, _theirs, _book, _theirBook, _today) = (ours, theirs, book, theirBook, today);
         _layout = new Layout(ours);
-        _pictures = new PictureTaker(ours, theirs, _layout, IsSame);
+        _pictures = new PictureTaker(ours, theirs, _layout);
         _touched = ours.Records.ToDictionary(r => r.Key, r => r.Value.Type, StringComparer.Ordinal);
         _plainIds = ours.Records.Values.Where(r => !RecordText.IsShops(r.Type) || r.Owner == ours.Library).ToLookup(r => r.Id, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
     }
@@ -96,7 +96,7 @@ public sealed class Combiner
         if (changed)
         {
             _layout.Replace(ours, text);
-            _pictures.Take(text, ours.File.Path);
+            _pictures.Take(text, theirs.File.Path, ours.File.Path);
         }
         var outcome = open.Count > 0 && (changed || joined.Conflicts.Count != here.Conflicts.Count) ? CombineOutcome.ToChoose
             : RecordText.Plain(text) == RecordText.Plain(theirs.Text) ? changed ? CombineOutcome.TheirsNewer : CombineOutcome.Alike
@@ -150,7 +150,7 @@ public sealed class Combiner
         _touched[name] = record.Type;
         _plainIds.TryAdd(record.Id, record);
         var file = _layout.Add(record, Target(record.File.Path));
-        _pictures.Take(record.Text, file);
+        _pictures.Take(record.Text, record.File.Path, file);
         var open = _book.Records[name].Conflicts.Select(c => Keys.Shown(c.Key)).ToList();
         Say(outcome, record, file, open);
     }
