@@ -5,7 +5,9 @@ namespace Crossref.Site.Tests.Sharing;
 /// <summary>Random pairs and triples of edited copies of a folder, combined in every order.</summary>
 public class CopiesTests
 {
-    private const int Runs = 40;
+    private const int Runs = 30;
+
+    private static readonly string[] Names = ["First", "Second", "Third"];
 
     private static readonly string[] Kinds = ["gear", "belt", "other"];
 
@@ -17,8 +19,6 @@ public class CopiesTests
         .Note();
 
     /// <summary>Edits such as people make, each leaving a sound folder.</summary>
-    private static readonly string[] Names = ["First", "Second", "Third"];
-
     private static void Edit(Copy copy, Random random, string who)
     {
         for (var i = random.Next(1, 5); i > 0; i--)
@@ -42,14 +42,13 @@ public class CopiesTests
                     copy.Edit("notes/squeal.md", t => random.Next(2) == 0 ? t.Replace("Oil it.", word + ".", StringComparison.Ordinal) : t.Replace("title: Squeal", $"title: {word}", StringComparison.Ordinal));
                     break;
                 case 5:
-                    copy.With($"claims/{who}-{random.Next(3)}.yaml", $"claim: {who}-{random.Next(3)}\npart: gear-1\nreplaces: gear-3\nverdict: fits\nbasis: told\nby: {who}\ndate: 2026-02-11\n");
-                    foreach (var twice in copy.Records()) Assert.NotEmpty(twice.Value);
+                    copy.With($"claims/{who}-{word[^1]}.yaml", $"claim: {who}-{word[^1]}\npart: gear-1\nreplaces: gear-3\nverdict: fits\nbasis: told\nby: {who}\ndate: 2026-02-11\n");
                     break;
                 case 6:
                     copy.Edit("parts/gears.yaml", t => t.Contains("retired", StringComparison.Ordinal) ? t : t.Replace("name: Second", "name: Second\r\nretired: true", StringComparison.Ordinal));
                     break;
                 case 7:
-                    copy.Edit("families/ostrin-f2.yaml", t => t.Replace("                locator: p. 22, item 5\n"[8..], "", StringComparison.Ordinal).Replace("        locator: p. 22, item 5\n", "", StringComparison.Ordinal));
+                    copy.Edit("families/ostrin-f2.yaml", t => t.Replace("        locator: p. 22, item 5\n", "", StringComparison.Ordinal));
                     break;
                 case 8 when random.Next(3) == 0:
                     copy.Note();

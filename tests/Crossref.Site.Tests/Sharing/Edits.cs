@@ -3,7 +3,9 @@ using Crossref.Site.Sharing.Texts;
 namespace Crossref.Site.Tests.Sharing;
 
 /// <summary>Random edits of a record's text, such as a person makes.</summary>
-internal sealed class Edits(Random random)
+/// <param name="random">What decides.</param>
+/// <param name="hasComments">Whether comments are written too.</param>
+internal sealed class Edits(Random random, bool hasComments = true)
 {
     internal const string Family =
         """
@@ -80,7 +82,7 @@ internal sealed class Edits(Random random)
                 var key = Optional[random.Next(Optional.Length)];
                 if (list.All(e => e.Key != "=" + key)) list.Insert(random.Next(depth == 0 ? 1 : 0, list.Count + 1), new Entry("=" + key, "", $"{key}: {Word()}\n", 0, []));
                 break;
-            case 4:
+            case 4 when hasComments:
                 list[at] = entry with { Lead = $"# {Word()}\n" };
                 break;
             case 5 when !isHead && list.Count > 2:
@@ -95,5 +97,5 @@ internal sealed class Edits(Random random)
         return list;
     }
 
-    private string Word() => new[] { "red", "blue", "[a, b]", "\"a: b\"", "17 mm" }[random.Next(5)] + (random.Next(3) == 0 ? " # so" : "");
+    private string Word() => new[] { "red", "blue", "[a, b]", "\"a: b\"", "17 mm" }[random.Next(5)] + (hasComments && random.Next(3) == 0 ? " # so" : "");
 }

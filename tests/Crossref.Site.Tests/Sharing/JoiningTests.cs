@@ -7,7 +7,7 @@ namespace Crossref.Site.Tests.Sharing;
 /// <summary>Random copies of one record, edited and joined in any order.</summary>
 public class JoiningTests
 {
-    private const int Runs = 3000;
+    private const int Runs = 500;
 
     private static RecordHistory Begin() => RecordHistory.Begin(RecordType.Family, Edits.Family, "ferry-lane", "2026-01-01");
 

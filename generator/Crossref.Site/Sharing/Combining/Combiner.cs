@@ -30,7 +30,7 @@ public sealed class Combiner
     {
         (_ours, _theirs, _book, _theirBook, _today) = (ours, theirs, book, theirBook, today);
         _layout = new Layout(ours);
-        _pictures = new PictureTaker(ours, theirs, _layout, IsSame);
+        _pictures = new PictureTaker(ours, theirs, _layout);
         _touched = ours.Records.ToDictionary(r => r.Key, r => r.Value.Type, StringComparer.Ordinal);
         _plainIds = ours.Records.Values.Where(r => !RecordText.IsShops(r.Type) || r.Owner == ours.Library).ToLookup(r => r.Id, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
     }
@@ -45,8 +45,10 @@ public sealed class Combiner
     /// <param name="contentFolder">Our folder.</param>
     /// <param name="other">Theirs: a content folder, or a stick that holds one.</param>
     /// <param name="today">The day of what was not noted before.</param>
-    public static CombinePlan Plan(string contentFolder, string other, DateOnly today)
+    /// <param name="verify">Says what is wrong with a stick as such, before any of its records is read.</param>
+    public static CombinePlan Plan(string contentFolder, string other, DateOnly today, Func<string, IReadOnlyList<Diagnostic>>? verify = null)
     {
+        if (verify?.Invoke(other) is { Count: > 0 } faults && faults.Any(f => f.Severity == Severity.Error)) return new CombinePlan("", "", [], [], faults);
         var theirFolder = Path.Combine(other, "content") is var inner && Directory.Exists(inner) ? inner : other;
         var (ourLog, theirLog) = (new DiagnosticLog(), new DiagnosticLog());
         var (ours, theirs) = (FolderTexts.Read(contentFolder, ourLog), FolderTexts.Read(theirFolder, theirLog));
@@ -61,6 +63,8 @@ public sealed class Combiner
         if (found.Any(d => d.Severity == Severity.Error)) return new CombinePlan(us, them, [], [], found);
         book.Note(ours, us, today);
         theirBook.Note(theirs, them, today);
+        // What another copy of ours was told not to bring up again need not be asked here.
+        if (us == them) book.Aside.UnionWith(theirBook.Aside);
         var combiner = new Combiner(ours, theirs, book, theirBook, today);
         combiner.Decide();
         return new CombinePlan(us, them, combiner._decisions, combiner.Changes(contentFolder), found);
@@ -92,7 +96,7 @@ public sealed class Combiner
         if (changed)
         {
             _layout.Replace(ours, text);
-            _pictures.Take(text, ours.File.Path);
+            _pictures.Take(text, theirs.File.Path, ours.File.Path);
         }
         var outcome = open.Count > 0 && (changed || joined.Conflicts.Count != here.Conflicts.Count) ? CombineOutcome.ToChoose
             : RecordText.Plain(text) == RecordText.Plain(theirs.Text) ? changed ? CombineOutcome.TheirsNewer : CombineOutcome.Alike
@@ -146,7 +150,7 @@ public sealed class Combiner
         _touched[name] = record.Type;
         _plainIds.TryAdd(record.Id, record);
         var file = _layout.Add(record, Target(record.File.Path));
-        _pictures.Take(record.Text, file);
+        _pictures.Take(record.Text, record.File.Path, file);
         var open = _book.Records[name].Conflicts.Select(c => Keys.Shown(c.Key)).ToList();
         Say(outcome, record, file, open);
     }

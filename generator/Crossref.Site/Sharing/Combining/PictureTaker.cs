@@ -8,7 +8,7 @@ namespace Crossref.Site.Sharing.Combining;
 /// Takes in the pictures that records show. A picture of a record below <c>from/</c> lies in that library's folder as
 /// well, so that the record's text stays as it is; a picture that is here already is never replaced.
 /// </summary>
-internal sealed partial class PictureTaker(FolderTexts ours, FolderTexts theirs, Layout layout, bool isSame)
+internal sealed partial class PictureTaker(FolderTexts ours, FolderTexts theirs, Layout layout)
 {
     // A picture for a page has less than a tenth of that.
     private const long Largest = 16 * 1024 * 1024;
@@ -19,14 +19,14 @@ internal sealed partial class PictureTaker(FolderTexts ours, FolderTexts theirs,
 
     /// <summary>Takes in what a record's text shows.</summary>
     /// <param name="text">The text.</param>
-    /// <param name="file">The file in which the record stands here.</param>
-    internal void Take(string text, string file)
+    /// <param name="theirFile">The file in which the record stands there.</param>
+    /// <param name="ourFile">The file in which it stands here.</param>
+    internal void Take(string text, string theirFile, string ourFile)
     {
         foreach (var path in Picture().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal))
         {
-            var there = new[] { path, !isSame && Home(file) is { Length: > 0 } home && !home.StartsWith(FolderTexts.Elsewhere + theirs.Library + "/", StringComparison.Ordinal) ? home + path : path }.LastOrDefault(theirs.Folder.Files.ContainsKey);
-            var here = (isSame ? "" : Home(file)) + path;
-            if (there is null || !_done.Add(here)) continue;
+            var (there, here) = (Home(theirFile) + path, Home(ourFile) + path);
+            if (!theirs.Folder.Files.ContainsKey(there) || !_done.Add(here)) continue;
             if (theirs.Folder.Files[there] > Largest)
             {
                 Say(here, "it is over 16 MB and was left where it is");
