@@ -12,7 +12,7 @@ internal sealed class Shop : IDisposable
 
     internal string Content => Path.Combine(_folder, "content");
 
-    internal ToolRun Run(params string[] arguments) => Tool.Run(_folder, [.. arguments, .. arguments.Contains("--date") ? [] : new[] { "--date", "2026-11-25" }]);
+    internal ToolRun Run(params string[] arguments) => Tool.Run(_folder, arguments.Contains("--date") ? arguments : [.. arguments, "--date", "2026-11-25"]);
 
     internal ToolRun RunTyping(string typed, params string[] arguments) => Tool.RunTyping(_folder, typed, [.. arguments, "--date", "2026-11-25"]);
 

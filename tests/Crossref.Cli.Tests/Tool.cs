@@ -11,20 +11,13 @@ internal static class Tool
     /// <summary>The demo library of this repository.</summary>
     public static string Demo { get; } = Path.Combine(RepositoryRoot(), "content");
 
-    /// <summary>Runs a command line in a folder and waits for its end.</summary>
-    public static ToolRun Run(string folder, params string[] arguments)
-    {
-        using var process = Start(folder, arguments);
-        var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return new ToolRun(process.ExitCode, output, error.Result);
-    }
+    /// <summary>Runs a command line in a folder and waits for its end. Nobody sits at the keyboard.</summary>
+    public static ToolRun Run(string folder, params string[] arguments) => RunTyping(folder, "", arguments);
 
     /// <summary>Runs a command line in a folder with lines that are typed.</summary>
     public static ToolRun RunTyping(string folder, string typed, params string[] arguments)
     {
-        using var process = Start(folder, arguments, typing: true);
+        using var process = Start(folder, arguments);
         var error = process.StandardError.ReadToEndAsync();
         process.StandardInput.Write(typed);
         process.StandardInput.Close();
@@ -34,11 +27,9 @@ internal static class Tool
     }
 
     /// <summary>Starts a command line in a folder.</summary>
-    public static Process Start(string folder, params string[] arguments) => Start(folder, arguments, typing: false);
-
-    private static Process Start(string folder, string[] arguments, bool typing)
+    public static Process Start(string folder, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = typing };
+        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
         start.ArgumentList.Add(Executable);
         foreach (var argument in arguments) start.ArgumentList.Add(argument);
         return Process.Start(start)!;

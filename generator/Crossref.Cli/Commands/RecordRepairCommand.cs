@@ -26,6 +26,7 @@ internal static class RecordRepairCommand
             if (!fields.ContainsKey("machine") && !fields.ContainsKey("unit"))
                 throw new CannotRunException("Too little to record: --machine or --unit missing.", "Name the machine that was repaired, or the unit on the bench.");
             var typed = lines.SelectMany(l => (parsed.GetValue(l.Value) ?? []).Select(text => (l.Key, Line: Read(l.Key, text)))).ToList();
+            if (typed.Count(l => l.Key == "swapped") > 1) throw new CannotRunException("One repair changes one unit.", "Record the other swap as a repair of its own.");
             return recording.Run(parsed, desk => desk.Repair(fields, typed.ToLookup(l => l.Key, l => Resolved(desk.Library, fields, l.Key, l.Line))));
         });
         return command;
@@ -35,6 +36,9 @@ internal static class RecordRepairCommand
     {
         var (line, words) = (RepairLine.Read(text), RepairForm.Lines.First(l => l.Name == kind).Words);
         foreach (var word in line.More.Keys) Known.Require(word, words, $"word in --{kind}:", "Its words are " + string.Join(", ", words));
+        if (kind == "swapped" && line.Value is not null) throw new CannotRunException($"--swapped {text}: only the assembly comes first.", "Write --swapped fold-head,out=head-a,in=head-b.");
+        if (line["to"] != "bag" && RepairForm.BagWords.FirstOrDefault(line.More.ContainsKey) is { } word)
+            throw new CannotRunException($"{word}= speaks of a new bag, but the piece goes into none.", "Add to=bag, or leave it out.");
         return line;
     }
 

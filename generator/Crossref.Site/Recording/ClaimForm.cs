@@ -27,7 +27,7 @@ public static class ClaimForm
         foreach (var field in Fields)
         {
             var text = fields.GetValueOrDefault(field.Name);
-            if (field.Name == "orientation") form.Add(field.Name, Pairs(text));
+            if (field.Name == "orientation") form.AddPairs(field.Name, text);
             else if (field.Name == "only-models") only.AddList("models", Pieces(text));
             else if (field.Name.StartsWith(Only, StringComparison.Ordinal)) only.Add(field.Name[Only.Length..], text);
             else form.Add(field.Name, text);
@@ -36,14 +36,6 @@ public static class ClaimForm
     }
 
     internal static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-
-    /// <summary>"flange: inboard, hub: outboard"; a piece without a colon stays, and the checks say what is wrong with it.</summary>
-    internal static MapForm Pairs(string? text)
-    {
-        var map = new MapForm();
-        foreach (var pair in Pieces(text).Select(p => p.Split([':', '='], 2))) map.Add(pair[0].Trim(), pair.Length > 1 ? pair[1] : "?");
-        return map;
-    }
 
     private static string[] Pieces(string? text) => text?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
 

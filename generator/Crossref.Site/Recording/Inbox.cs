@@ -45,7 +45,7 @@ public static class Inbox
         sound = Tried(folder, sound, [.. before.Check(today)], today, found);
         return new InboxPlan(
             [.. sound.SelectMany(f => f.Records).Select(r => r.Id)],
-            [.. Moves(folder, sound), .. files.Where(f => f.IsKnown).Select(f => f.Removal)],
+            [.. Moves(RecordingDesk.NamesIn(folder), sound), .. files.Where(f => f.IsKnown).Select(f => f.Removal)],
             DiagnosticOrder.Sort(found));
     }
 
@@ -66,6 +66,6 @@ public static class Inbox
         return sound;
     }
 
-    private static IEnumerable<FileChange> Moves(ContentFolder folder, IEnumerable<InboxFile> files) =>
-        files.SelectMany(f => new[] { new FileChange(RecordingDesk.FreeFile(folder, f.Records[0].Type, f.Records[0].Id), f.Bytes) { MustBeNew = true }, f.Removal });
+    private static IEnumerable<FileChange> Moves(HashSet<string> names, IEnumerable<InboxFile> files) =>
+        files.SelectMany(f => new[] { new FileChange(RecordingDesk.FreeFile(names, f.Records[0].Type, f.Records[0].Id), f.Bytes) { MustBeNew = true }, f.Removal });
 }

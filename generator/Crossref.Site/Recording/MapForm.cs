@@ -15,6 +15,16 @@ internal sealed class MapForm
 
     internal MapForm Add(string key, MapForm map) => map._entries.Count == 0 ? this : Add(key, map.Map);
 
+    /// <summary>"flange: inboard, hub: outboard"; what is not written so stays as it is, and the checks say what is wrong with it.</summary>
+    internal MapForm AddPairs(string key, string? text)
+    {
+        var pairs = (text ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries).Select(p => p.Split(':', 2)).ToList();
+        if (pairs.Any(p => p.Length < 2)) return Add(key, text);
+        var map = new MapForm();
+        foreach (var pair in pairs) map.Add(pair[0].Trim(), pair[1]);
+        return Add(key, map);
+    }
+
     internal MapForm AddList(string key, IEnumerable<MapNode> maps) => AddItems(key, [.. maps]);
 
     internal MapForm AddList(string key, IEnumerable<string> texts) =>

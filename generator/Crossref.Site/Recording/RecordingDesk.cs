@@ -19,6 +19,7 @@ public sealed class RecordingDesk
     private readonly Library _library;
     private readonly IReadOnlyList<Diagnostic> _before;
     private readonly DateOnly _today;
+    private readonly HashSet<string> _names;
 
     /// <summary>Sits down with a folder as it was read.</summary>
     /// <param name="contentFolder">The folder.</param>
@@ -30,6 +31,7 @@ public sealed class RecordingDesk
         _library = read.Library ?? throw new ArgumentException("There is no library.", nameof(read));
         _before = read.Check(today);
         _today = today;
+        _names = NamesIn(_folder);
     }
 
     /// <summary>The library before anything new.</summary>
@@ -45,7 +47,7 @@ public sealed class RecordingDesk
     /// <returns>The repair, then its bags.</returns>
     public IReadOnlyList<NewRecord> Repair(IReadOnlyDictionary<string, string> fields, ILookup<string, RepairLine> lines)
     {
-        var bags = lines["removed"].Where(l => l["to"] == "bag").DistinctBy(l => l.Position).ToDictionary(l => l.Position, l => Bag(fields, l), StringComparer.Ordinal);
+        var bags = lines["removed"].Where(l => l["to"] == "bag").DistinctBy(RepairForm.BagKey).ToDictionary(RepairForm.BagKey, l => Bag(fields, l), StringComparer.Ordinal);
         var repair = Form(RecordType.Repair, RepairForm.Body(fields, lines, bags.ToDictionary(b => b.Key, b => b.Value.Id, StringComparer.Ordinal), _today));
         return [repair, .. bags.Values];
     }
@@ -115,21 +117,23 @@ public sealed class RecordingDesk
         {
             var id = MintedId.Of(_today, _library.Card.Id, says, taken);
             var text = $"{Words.Of(type)}: {id}\n{says}";
-            if (!_library.Records.TryGetValue(id, out var other)) return new NewRecord(type, id, FreeFile(_folder, type, id), text, IsKnown: false);
+            if (!_library.Records.TryGetValue(id, out var other)) return new NewRecord(type, id, FreeFile(_names, type, id), text, IsKnown: false);
             if (WrittenRecord.Find(_folder, other) is { } map && WrittenRecord.Normal(map) == WrittenRecord.Normal(WithId(type, id, body)))
                 return new NewRecord(type, id, other.Place.File, text, IsKnown: true);
         }
     }
 
-    /// <summary>A file for a new record that no file stands in the way of, whatever the case of its name.</summary>
-    internal static string FreeFile(ContentFolder folder, RecordType type, string id)
+    /// <summary>The names of a folder's files; two that differ in their capitals alone are one name on some disks.</summary>
+    internal static HashSet<string> NamesIn(ContentFolder folder) => folder.Files.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>A file for a new record that no name stands in the way of; it is among the names from then on.</summary>
+    internal static string FreeFile(HashSet<string> names, RecordType type, string id)
     {
         var start = $"{FolderOf(type)}/{id}";
-        var names = folder.Files.Keys.ToHashSet(StringComparer.OrdinalIgnoreCase);
         for (var number = 1; ; number++)
         {
             var path = number == 1 ? $"{start}.yaml" : FormattableString.Invariant($"{start}-{number}.yaml");
-            if (!names.Contains(path)) return path;
+            if (names.Add(path)) return path;
         }
     }
 

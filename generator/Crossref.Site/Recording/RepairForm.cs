@@ -26,19 +26,19 @@ public static class RepairForm
     ];
 
     /// <summary>What <c>to=bag</c> asks about the bag that it makes.</summary>
-    internal static IReadOnlyList<string> BagWords => ["grade", "bin", "number", "tested-by", "defect"];
+    public static IReadOnlyList<string> BagWords => ["grade", "bin", "number", "tested-by", "defect"];
 
     /// <summary>The repair without its id.</summary>
     /// <param name="fields">Plain fields.</param>
     /// <param name="lines">Lines by what they are called.</param>
-    /// <param name="bags">The bags that pieces went into, by the position as it is typed.</param>
+    /// <param name="bags">The bags that pieces went into, by <see cref="BagKey"/>.</param>
     /// <param name="date">The day.</param>
     internal static MapNode Body(
         IReadOnlyDictionary<string, string> fields, ILookup<string, RepairLine> lines, IReadOnlyDictionary<string, string> bags, DateOnly date)
     {
         var form = new MapForm().Add("date", ClaimForm.Day(date));
         foreach (var field in Fields) form.Add(field.Name, fields.GetValueOrDefault(field.Name));
-        foreach (var list in Lists) form.AddList(list, lines[list].Select(l => Line(list, l, bags.GetValueOrDefault(l.Position))));
+        foreach (var list in Lists) form.AddList(list, lines[list].Select(l => Line(list, l, bags.GetValueOrDefault(BagKey(l)))));
         if (lines["swapped"].FirstOrDefault() is { } swap)
             form.Add("swapped", new MapForm().Add("assembly", swap.Position).Add("out", swap["out"]).Add("in", swap["in"]));
         return form.InOrderOf(ShopShapes.Repair);
@@ -54,12 +54,15 @@ public static class RepairForm
         return form.InOrderOf(ShopShapes.Bag);
     }
 
+    /// <summary>What tells the bags of one repair apart.</summary>
+    internal static string BagKey(RepairLine line) => $"{line.Position}={line.Value}";
+
     private static MapNode Line(string list, RepairLine line, string? bag)
     {
         var form = new MapForm().Add("position", line.Position).Add(list == "found" ? "condition" : "part", line.Value);
         foreach (var word in Lines.First(l => l.Name == list).Words.Except(BagWords))
         {
-            if (word == "orientation") form.Add(word, ClaimForm.Pairs(line[word]));
+            if (word == "orientation") form.AddPairs(word, line[word]);
             else form.Add(word, word == "to" && line[word] == "bag" ? bag : line[word]);
         }
         return form.Map;
