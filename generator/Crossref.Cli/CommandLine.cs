@@ -35,6 +35,8 @@ public static class CommandLine
             RecordCommand.Create(options),
             RecheckCommand.Create(options),
             CombineCommand.Create(options),
+            ImportCommand.Create(options),
+            ExportCommand.Create(options),
             SchemaCommand.Create(options),
             PackCommand.Create(options),
             VerifyCommand.Create(options),

@@ -8,15 +8,15 @@ namespace Crossref.Cli.Printing;
 /// <summary>Prints what combining two copies did, or would do.</summary>
 internal static class CombinePrinter
 {
-    private static readonly (Outcome Outcome, string Heading)[] Groups =
+    private static readonly (CombineOutcome Outcome, string Heading)[] Groups =
     [
-        (Outcome.ToChoose, "Copies differ here, and somebody has to choose. What is in force now stays until then"),
-        (Outcome.KeptAside, "Kept aside, because it cannot be taken as it is"),
-        (Outcome.New, "New here"),
-        (Outcome.Restored, "Was lost here, and is back"),
-        (Outcome.TheirsNewer, "Theirs is newer, and was taken"),
-        (Outcome.Merged, "Changed in both copies; both changes are in it now"),
-        (Outcome.Picture, "Pictures"),
+        (CombineOutcome.ToChoose, "Copies differ here, and somebody has to choose. What is in force now stays until then"),
+        (CombineOutcome.KeptAside, "Kept aside, because it cannot be taken as it is"),
+        (CombineOutcome.New, "New here"),
+        (CombineOutcome.Restored, "Was lost here, and is back"),
+        (CombineOutcome.TheirsNewer, "Theirs is newer, and was taken"),
+        (CombineOutcome.Merged, "Changed in both copies; both changes are in it now"),
+        (CombineOutcome.Picture, "Pictures"),
     ];
 
     internal static void Print(CombinePlan plan, bool isDryRun, TextWriter output)
@@ -37,8 +37,8 @@ internal static class CombinePrinter
             foreach (var decision in decisions) output.WriteLine("  " + Line(decision));
         }
         output.WriteLine();
-        output.WriteLine($"{Count(plan, Outcome.Alike)} alike, {Count(plan, Outcome.OursNewer)} newer here, {Count(plan, Outcome.OnlyHere)} only here: nothing to do for those.");
-        var choices = Count(plan, Outcome.ToChoose) + Count(plan, Outcome.KeptAside);
+        output.WriteLine($"{Count(plan, CombineOutcome.Alike)} alike, {Count(plan, CombineOutcome.OursNewer)} newer here, {Count(plan, CombineOutcome.OnlyHere)} only here: nothing to do for those.");
+        var choices = Count(plan, CombineOutcome.ToChoose) + Count(plan, CombineOutcome.KeptAside);
         if (choices > 0) output.WriteLine("The folder conflicts shows what to choose from. Write into the record what is right, then delete its file there.");
         output.WriteLine(plan.Changes.Count == 0 ? "Nothing had to be written." : isDryRun ? "Nothing was written. Leave --dry-run out to do it." : $"{plan.Changes.Count} files were written.");
     }
@@ -54,7 +54,7 @@ internal static class CombinePrinter
             ["decisions"] = JsonPrinter.Array(plan.Decisions, d => new JsonObject
             {
                 ["outcome"] = Words.Of(d.Outcome),
-                ["type"] = d.Outcome == Outcome.Picture ? "picture" : Words.Of(d.Type),
+                ["type"] = d.Outcome == CombineOutcome.Picture ? "picture" : Words.Of(d.Type),
                 ["id"] = d.Name,
                 ["file"] = d.File,
                 ["keys"] = JsonPrinter.Array(d.Keys),
@@ -68,11 +68,11 @@ internal static class CombinePrinter
 
     private static string Line(Decision decision)
     {
-        var what = decision.Outcome == Outcome.Picture ? decision.Name : $"{Words.Of(decision.Type)} {decision.Name}";
-        var where = decision.Outcome == Outcome.Picture ? "" : $", in {decision.File}";
+        var what = decision.Outcome == CombineOutcome.Picture ? decision.Name : $"{Words.Of(decision.Type)} {decision.Name}";
+        var where = decision.Outcome == CombineOutcome.Picture ? "" : $", in {decision.File}";
         var keys = decision.Keys.Count == 0 ? "" : ": " + string.Join("; ", decision.Keys.Select(k => k.Length == 0 ? "the whole record" : k));
         return what + where + keys + (decision.Why.Length == 0 ? "" : ". " + decision.Why);
     }
 
-    private static int Count(CombinePlan plan, Outcome outcome) => plan.Decisions.Count(d => d.Outcome == outcome);
+    private static int Count(CombinePlan plan, CombineOutcome outcome) => plan.Decisions.Count(d => d.Outcome == outcome);
 }

@@ -48,6 +48,7 @@ public sealed class SiteWriter(string folder, IDisk disk, string list = SiteWrit
         var own = new Dictionary<string, string>(StringComparer.Ordinal);
         // What an interrupted build left behind was never part of the site.
         disk.DeleteFolder(Staging);
+        disk.Delete(NextList);
         List<(string Path, string Staged)> changed;
         try
         {
@@ -80,7 +81,7 @@ public sealed class SiteWriter(string folder, IDisk disk, string list = SiteWrit
                 if (!known.Contains(file.Path)) throw Foreign(target);
             }
             var staged = Path.Combine(Staging, changed.Count.ToString(CultureInfo.InvariantCulture));
-            disk.MakeFolder(Staging);
+            if (changed.Count == 0) disk.MakeFolder(Staging);
             disk.Write(staged, file.Content.Span);
             changed.Add((file.Path, staged));
         }
@@ -107,7 +108,8 @@ public sealed class SiteWriter(string folder, IDisk disk, string list = SiteWrit
 
     private void MoveIn(string path, string staged)
     {
-        disk.MakeFolder(Path.GetDirectoryName(FullPath(path))!);
+        var parent = Path.GetDirectoryName(FullPath(path))!;
+        if (!Directory.Exists(parent)) disk.MakeFolder(parent);
         disk.Move(staged, FullPath(path));
     }
 
@@ -144,7 +146,6 @@ public sealed class SiteWriter(string folder, IDisk disk, string list = SiteWrit
     private void WriteList(IEnumerable<(string Path, string Hash)> files)
     {
         // A list that the power cut short would make strangers of our own files: it is on the disk before it counts.
-        disk.Delete(NextList);
         disk.WriteThrough(NextList, FileList.Format(files));
         disk.Move(NextList, ListPath);
         disk.Flush(_folder);

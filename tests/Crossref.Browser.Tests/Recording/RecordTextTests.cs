@@ -146,7 +146,7 @@ public abstract class RecordTextTests(IBrowser browser, DemoSite site) : IClassF
             ("date", form["date"].Length > 0 ? form["date"] : "unknown", claim.Date.ToString()),
             ("count", form["basis"] == "ran" ? $"{decimal.Parse(form["count"], System.Globalization.CultureInfo.InvariantCulture):0} {form["unit"]}" : null, claim.Run is { } run ? $"{run.Value:0} {Words.Of(run.Unit)}" : null),
             ("neighbours", form["neighbours"], claim.NeighboursDamaged switch { true => "damaged", false => "undamaged", null => "" }),
-            ("orientation", form["orientation"].Replace("=", ": ", StringComparison.Ordinal), string.Join(", ", claim.Orientation.Select(o => $"{o.Key}: {o.Value}"))),
+            ("orientation", form["orientation"], string.Join(", ", claim.Orientation.Select(o => $"{o.Key}: {o.Value}"))),
         ];
         return pairs.FirstOrDefault(p => p.Item2 != p.Item3) is { Item1: { } field } different ? $"{field} '{different.Item2}' against '{different.Item3}'" : null;
     }

@@ -73,7 +73,7 @@ public sealed class Combiner
         foreach (var name in _ours.Records.Keys.Union(_theirs.Records.Keys).Order(StringComparer.Ordinal))
         {
             var (ours, theirs) = (_ours.Records.GetValueOrDefault(name), _theirs.Records.GetValueOrDefault(name));
-            if (theirs is null) Say(Outcome.OnlyHere, ours!, ours!.File.Path);
+            if (theirs is null) Say(CombineOutcome.OnlyHere, ours!, ours!.File.Path);
             else if (ours is null) TakeIn(theirs, name);
             else if (ours.Type != theirs.Type) KeepAside(theirs, name, $"here '{ours.Id}' is a {Words.Of(ours.Type)}; one of the two needs another id");
             else Combine(ours, theirs, name);
@@ -94,10 +94,10 @@ public sealed class Combiner
             _layout.Replace(ours, text);
             _pictures.Take(text, ours.File.Path);
         }
-        var outcome = open.Count > 0 && (changed || joined.Conflicts.Count != here.Conflicts.Count) ? Outcome.ToChoose
-            : RecordText.Plain(text) == RecordText.Plain(theirs.Text) ? changed ? Outcome.TheirsNewer : Outcome.Alike
-            : changed ? Outcome.Merged : Outcome.OursNewer;
-        Say(outcome, ours, ours.File.Path, outcome == Outcome.ToChoose ? open : outcome is Outcome.Merged or Outcome.TheirsNewer ? Differing(here, joined) : []);
+        var outcome = open.Count > 0 && (changed || joined.Conflicts.Count != here.Conflicts.Count) ? CombineOutcome.ToChoose
+            : RecordText.Plain(text) == RecordText.Plain(theirs.Text) ? changed ? CombineOutcome.TheirsNewer : CombineOutcome.Alike
+            : changed ? CombineOutcome.Merged : CombineOutcome.OursNewer;
+        Say(outcome, ours, ours.File.Path, outcome == CombineOutcome.ToChoose ? open : outcome is CombineOutcome.Merged or CombineOutcome.TheirsNewer ? Differing(here, joined) : []);
     }
 
     private static List<string> Differing(RecordHistory before, RecordHistory after)
@@ -124,7 +124,7 @@ public sealed class Combiner
             // Known and gone: it comes back as it was last seen here, or newer from another copy of ours.
             var joined = Joining.Join(before, after, IsSame ? _ => false : isOurs ? _ => true : Guard.Of(before, after));
             _book.Records[name] = IsSound(joined, theirs) ? joined : before;
-            Lay(theirs with { Text = _book.Records[name].Text }, name, Outcome.Restored);
+            Lay(theirs with { Text = _book.Records[name].Text }, name, CombineOutcome.Restored);
         }
         else if (isOurs && !IsSame)
         {
@@ -137,11 +137,11 @@ public sealed class Combiner
         else
         {
             _book.Records[name] = after;
-            Lay(theirs, name, Outcome.New);
+            Lay(theirs, name, CombineOutcome.New);
         }
     }
 
-    private void Lay(RecordText record, string name, Outcome outcome)
+    private void Lay(RecordText record, string name, CombineOutcome outcome)
     {
         _touched[name] = record.Type;
         _plainIds.TryAdd(record.Id, record);
@@ -167,17 +167,17 @@ public sealed class Combiner
         if (!_book.Aside.Add(hash) || _touched.GetValueOrDefault(name) == theirs.Type && _book.Records.GetValueOrDefault(name)?.Conflicts.Count > 0) return;
         var choices = new List<ConflictChoice> { new(null, "", ""), new(theirs.Text, Them, FormattableString.Invariant($"{_today:yyyy-MM-dd}")) };
         _aside[path] = ConflictFile.Write(new Conflict(theirs.Type, name, path, [new ConflictKey("", choices)]));
-        Say(Outcome.KeptAside, theirs, path, [], why);
+        Say(CombineOutcome.KeptAside, theirs, path, [], why);
     }
 
-    private void Say(Outcome outcome, RecordText record, string file, IReadOnlyList<string>? keys = null, string why = "") =>
+    private void Say(CombineOutcome outcome, RecordText record, string file, IReadOnlyList<string>? keys = null, string why = "") =>
         _decisions.Add(new Decision(outcome, record.Type, record.Name, file, keys ?? [], why));
 
     private List<FileChange> Changes(string contentFolder)
     {
         var changes = _layout.Changes().Concat(_aside.Select(a => new FileChange(a.Key, a.Value))).ToList();
         _decisions.AddRange(_pictures.Decisions);
-        var cameIn = _decisions.Where(d => d.Outcome is not (Outcome.Alike or Outcome.OnlyHere or Outcome.OursNewer)).ToList();
+        var cameIn = _decisions.Where(d => d.Outcome is not (CombineOutcome.Alike or CombineOutcome.OnlyHere or CombineOutcome.OursNewer)).ToList();
         changes.AddRange(History.Changes(contentFolder, _ours, _book, _touched));
         if (cameIn.Count > 0) changes.Add(new FileChange(CameIn, JsonSerializer.SerializeToUtf8Bytes(new { date = FormattableString.Invariant($"{_today:yyyy-MM-dd}"), from = Them, records = cameIn.Select(ToJson) })));
         return changes;

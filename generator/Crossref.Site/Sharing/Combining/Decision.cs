@@ -9,4 +9,4 @@ namespace Crossref.Site.Sharing.Combining;
 /// <param name="File">Where it stands now.</param>
 /// <param name="Keys">The keys that changed here or that are to be chosen.</param>
 /// <param name="Why">A sentence where the outcome alone does not say it; else empty.</param>
-public sealed record Decision(Outcome Outcome, RecordType Type, string Name, string File, IReadOnlyList<string> Keys, string Why);
+public sealed record Decision(CombineOutcome Outcome, RecordType Type, string Name, string File, IReadOnlyList<string> Keys, string Why);

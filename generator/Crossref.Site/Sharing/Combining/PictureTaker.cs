@@ -40,7 +40,7 @@ internal sealed partial class PictureTaker(FolderTexts ours, FolderTexts theirs,
         }
     }
 
-    private void Say(string file, string why) => Decisions.Add(new Decision(Outcome.Picture, RecordType.Note, file, file, [], why));
+    private void Say(string file, string why) => Decisions.Add(new Decision(CombineOutcome.Picture, RecordType.Note, file, file, [], why));
 
     private static string Home(string file) => file.StartsWith(FolderTexts.Elsewhere, StringComparison.Ordinal) ? string.Join('/', file.Split('/')[..2]) + "/" : "";
 

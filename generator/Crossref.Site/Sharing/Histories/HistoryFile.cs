@@ -2,6 +2,7 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using Crossref.Core.Checking;
 using Crossref.Core.Records;
 
 namespace Crossref.Site.Sharing.Histories;
@@ -14,6 +15,10 @@ internal static class HistoryFile
 {
     /// <summary>Its path below the content folder.</summary>
     internal const string Path = Core.Storing.ContentStore.OwnFolder + "/history";
+
+    // A record is no deeper than its reader allows, and more copies than this do not differ at one key.
+    private const int Deepest = 40;
+    private const int MostMarks = 50;
 
     private const string Version = "crossref history 1 ";
 
@@ -128,23 +133,28 @@ internal static class HistoryFile
     private static RecordHistory History(JsonElement record)
     {
         var type = Words.Parse<RecordType>(Text(record.GetProperty("type"))) ?? throw new FormatException();
-        if (record.TryGetProperty("text", out var only)) return RecordHistory.Begin(type, Text(only), Text(record.GetProperty("library")), Text(record.GetProperty("date")));
+        if (record.TryGetProperty("text", out var only)) return RecordHistory.Begin(type, Visible(only), Word(record.GetProperty("library")), Word(record.GetProperty("date")));
         var known = new SortedSet<string>(record.GetProperty("known").EnumerateArray().Select(Text), StringComparer.Ordinal);
         var marks = record.GetProperty("marks").EnumerateObject().ToDictionary(m => m.Name, IReadOnlyList<Mark> (m) => [.. m.Value.EnumerateArray().Select(Mark)], StringComparer.Ordinal);
         var spots = record.GetProperty("spots").EnumerateObject().ToDictionary(s => s.Name, s => new Spot(s.Value[0].GetInt32(), Text(s.Value[1])), StringComparer.Ordinal);
         // A key without lines or a place of its own would be lost when the text is put together.
-        if (marks.Values.Any(m => m.Count == 0) || !spots.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(marks.Keys.Where(Keys.IsOwn)) || spots.Keys.Any(k => Keys.Last(k).Length == 0)) throw new FormatException();
+        if (marks.Any(m => m.Value.Count is 0 or > MostMarks || Keys.Above(Keys.Owner(m.Key)).Count() > Deepest) || !spots.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(marks.Keys.Where(Keys.IsOwn)) || spots.Keys.Any(k => Keys.Last(k).Length == 0)) throw new FormatException();
         return new RecordHistory(type, known, marks, spots);
     }
 
     private static Mark Mark(JsonElement mark)
     {
         var parts = mark.EnumerateArray().ToList();
-        return new Mark(Text(parts[0]), Text(parts[1]), Text(parts[2]), Text(parts[3]))
+        return new Mark(Text(parts[0]), Visible(parts[1]), Word(parts[2]), Word(parts[3]))
         {
             IsOut = parts[4].GetBoolean(), IsOffered = parts[5].GetBoolean(), Below = [.. parts.Skip(6).Select(Text)],
         };
     }
+
+    // What is shown to be chosen from is as clean as what is read from records.
+    private static string Visible(JsonElement element) => Text(element) is var text && HiddenCharacters.IndexIn(text) < 0 && !text.Contains('\r', StringComparison.Ordinal) ? text : throw new FormatException();
+
+    private static string Word(JsonElement element) => Text(element) is var word && word.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-') ? word : throw new FormatException();
 
     private static string Text(JsonElement element) => element.GetString() ?? throw new FormatException();
 }

@@ -83,7 +83,7 @@ internal sealed class RecordHistory
         }
         foreach (var (key, before) in Marks.Where(m => !now.Values.ContainsKey(m.Key) && IsTakenOut(m.Key, now, settled)))
         {
-            var below = Keys.IsOwn(key) ? Marks.Where(m => IsBelow(m.Key, key)).SelectMany(m => m.Value).Select(m => m.State).Distinct().Order(StringComparer.Ordinal) : Enumerable.Empty<string>();
+            var below = Keys.IsOwn(key) ? Under(key).SelectMany(k => Marks.GetValueOrDefault(k) ?? []).Select(m => m.State).Distinct().Order(StringComparer.Ordinal) : Enumerable.Empty<string>();
             marks[key] = [new Mark(state, Shown.Values.GetValueOrDefault(key) ?? before[0].Text, library, date) { IsOut = true, Below = [.. below] }];
         }
         var known = new SortedSet<string>(Known, StringComparer.Ordinal) { state, RecordText.Hash(text, []) };
@@ -109,7 +109,9 @@ internal sealed class RecordHistory
         return new Mark(RecordText.Hash(history.Text, ["whole"]), history.Text, latest.Library, latest.Date);
     }
 
-    internal static bool IsBelow(string key, string parent) => key.Length > parent.Length + 1 && key[parent.Length] is '\u001f' or '\u001e' && key.StartsWith(parent, StringComparison.Ordinal);
+    /// <summary>Everything that belongs to a key: its comments, and what is below it.</summary>
+    internal IEnumerable<string> Under(string key) =>
+        Below[key].SelectMany(k => Under(k).Prepend(k)).Prepend(Keys.Indent(key)).Prepend(Keys.Comment(key));
 
     // What was seen and is no longer there; and what lay hidden below something that was taken out and is back without it.
     private bool IsTakenOut(string key, FlatText now, HashSet<string> settled)

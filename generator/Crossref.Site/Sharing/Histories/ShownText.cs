@@ -41,6 +41,7 @@ internal sealed partial class ShownText
     private List<Entry> Entries(string parent)
     {
         var entries = new List<Entry>();
+        var names = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var key in KeyOrder.Of(_history, parent))
         {
             var name = Keys.Last(key);
@@ -53,8 +54,8 @@ internal sealed partial class ShownText
             }
             var entry = new Entry(name, Value(Keys.Comment(key)) ?? "", text, IndentBelow(key), children);
             // The same name as one value and as keys below it: one copy turned the one into the other.
-            if (entries.FindIndex(e => e.Key[1..] == name[1..]) is >= 0 and var twin) entries[twin] = OneOf(parent, entries[twin], entry);
-            else entries.Add(entry);
+            if (names.TryAdd(name[1..], entries.Count)) entries.Add(entry);
+            else entries[names[name[1..]]] = OneOf(parent, entries[names[name[1..]]], entry);
         }
         return entries;
     }
@@ -63,7 +64,7 @@ internal sealed partial class ShownText
     {
         var (kept, other) = first.Key[0] is '>' or '-' ? (first, second) : (second, first);
         var lost = Keys.Child(parent, other.Key);
-        foreach (var hidden in _values.Keys.Where(k => k == lost || RecordHistory.IsBelow(k, lost)).ToList()) _values.Remove(hidden);
+        foreach (var hidden in _history.Under(lost).Prepend(lost)) _values.Remove(hidden);
         _conflicts.Add(new OpenKey(lost, [ChoiceOf(Keys.Child(parent, kept.Key), Outline.TextOf(kept)), ChoiceOf(lost, Outline.TextOf(other))]));
         return kept;
     }
@@ -110,7 +111,7 @@ internal sealed partial class ShownText
     private bool IsWrittenOn(string key, List<Mark> outs)
     {
         var known = outs.SelectMany(o => o.Below).ToHashSet(StringComparer.Ordinal);
-        return _history.Marks.Where(m => RecordHistory.IsBelow(m.Key, key)).SelectMany(m => m.Value).Any(m => !m.IsOffered && !known.Contains(m.State));
+        return _history.Under(key).SelectMany(k => _history.Marks.GetValueOrDefault(k) ?? []).Any(m => !m.IsOffered && !known.Contains(m.State));
     }
 
     // One choice for each text, the one in force first: more safety, then something rather than nothing, then by the text.

@@ -52,6 +52,7 @@ internal sealed class FolderTexts
         {
             if (SafePath.Fault(path) is { } fault)
                 log.Add(CombiningCodes.BadName, new Place(path, 0, 0), $"this name {fault}", "give the file another name, in plain letters, digits and dashes");
+            if (path.StartsWith(Elsewhere, StringComparison.Ordinal)) new ScalarChecker(log).CheckId(new ScalarNode(new Place(path, 0, 0), path.Split('/')[1]));
             // A folder may be written in two ways as well, so every folder is looked at.
             for (var end = path.Length; end > 0; end = path.LastIndexOf('/', end - 1))
             {

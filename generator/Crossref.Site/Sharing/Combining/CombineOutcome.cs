@@ -1,7 +1,7 @@
 namespace Crossref.Site.Sharing.Combining;
 
 /// <summary>What combining did with a record.</summary>
-public enum Outcome
+public enum CombineOutcome
 {
     /// <summary>Both copies say the same.</summary>
     Alike,

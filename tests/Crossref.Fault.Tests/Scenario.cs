@@ -1,0 +1,30 @@
+namespace Crossref.Fault.Tests;
+
+/// <summary>
+/// A command line whose run is disturbed. <c>{dir}</c> stands for the folder that holds content, site and stick.
+/// To have another command disturbed in every way, add a line to <see cref="All"/>.
+/// </summary>
+/// <param name="Name">What tests call it.</param>
+/// <param name="Line">The disturbed command line.</param>
+/// <param name="Before">Command lines that ran on the older content; none for a first run.</param>
+public sealed record Scenario(string Name, string Line, params string[] Before)
+{
+    private const string Build = "build --out {dir}/site";
+    private const string Pack = "pack {dir}/stick --tools {dir}/tools";
+
+    public static IReadOnlyList<Scenario> All { get; } =
+    [
+        new("first build", Build),
+        new("later build", Build, Build),
+        new("first pack", Pack),
+        new("later pack", Pack, Pack),
+    ];
+
+    public static TheoryData<string> Names => [.. All.Select(s => s.Name)];
+
+    public static Scenario Of(string name) => All.Single(s => s.Name == name);
+
+    /// <summary>The arguments of a command line in a folder.</summary>
+    public static string[] Arguments(string line, string folder) =>
+        [.. line.Replace("{dir}", folder, StringComparison.Ordinal).Split(' '), "--content", Path.Combine(folder, "content"), "--date", "2026-03-01"];
+}

@@ -1,0 +1,65 @@
+namespace Crossref.Fault.Tests;
+
+/// <summary>A small shop's folder, which a test may spoil.</summary>
+internal sealed class Shop : IDisposable
+{
+    private Shop() => Directory.CreateDirectory(Folder);
+
+    // In memory where the system has such a place: thousands of copies are made.
+    public string Folder { get; } = Path.Combine(Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath(), "crossref-fault-" + Guid.NewGuid().ToString("n"));
+
+    /// <summary>The folder before the disturbed run: what the older content led to, then the newer content.</summary>
+    public static Shop Before(Scenario scenario)
+    {
+        var shop = new Shop();
+        shop.Write("tools/linux-x64/crossref", "stands for the tool");
+        shop.Write("content/library.yaml", "library: my-shop\ntitle: My shop\nmains: 230\n---\nsource: red-book\ntype: repair\ntitle: The red workshop book\n");
+        shop.Write("content/parts/rollers.yaml", "part: brg-os-1203\nkind: bearing\nname: Bearing, fold roller\nmaker: Ostrin\nnumbers: [OS-1203-02]\n");
+        shop.Write("content/parts/old.yaml", "part: brg-vm-0907\nkind: bearing\nname: Bearing from the old Velm\nmaker: Velm\nnumbers: [VM-0907]\n");
+        shop.Write("content/notes/grease.md", "---\ntitle: Grease\n---\nNever the white one.\n");
+        foreach (var line in scenario.Before) shop.RunFine(line);
+        if (scenario.Before.Length > 0)
+        {
+            shop.Write("content/parts/rollers.yaml", "part: brg-os-1203\nkind: bearing\nname: Bearing, fold roller, rear\nmaker: Ostrin\nnumbers: [OS-1203-03]\nearlier-numbers: [OS-1203-02]\n");
+            File.Delete(Path.Combine(shop.Folder, "content/parts/old.yaml"));
+            shop.Write("content/claims/c.yaml", "claim: 2026-02-11-my-shop-a2b3\npart: brg-os-1204\nreplaces: brg-os-1203\nverdict: fits\nbasis: measured\nsource: red-book\nby: M. Orr\ndate: 2026-02-11\n---\npart: brg-os-1204\nkind: bearing\nname: Bearing, front\nmaker: Ostrin\nnumbers: [OS-1204]\n");
+        }
+        return shop;
+    }
+
+    /// <summary>The same folder again.</summary>
+    public Shop Copy()
+    {
+        var copy = new Shop();
+        foreach (var (path, bytes) in All(Folder)) copy.Write(path, bytes);
+        return copy;
+    }
+
+    public void Write(string path, string text) => Write(path, System.Text.Encoding.UTF8.GetBytes(text));
+
+    public void Write(string path, byte[] bytes)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(Folder, path))!);
+        File.WriteAllBytes(Path.Combine(Folder, path), bytes);
+    }
+
+    /// <summary>Runs a command line that must go well.</summary>
+    public void RunFine(string line)
+    {
+        var run = InProcess.Run(Scenario.Arguments(line, Folder));
+        Assert.True(run.ExitCode == 0, $"{line}: {run.ExitCode}\n{run.Error}{run.Output}");
+    }
+
+    /// <summary>Every file that matters, with what is in it: a lock that nobody holds does not.</summary>
+    public Dictionary<string, byte[]> Files(string below = "") =>
+        All(Folder).Where(f => f.Path.StartsWith(below, StringComparison.Ordinal) && Path.GetFileName(f.Path) is not (".crossref-lock" or "lock")).ToDictionary(f => f.Path, f => f.Bytes);
+
+    /// <summary>The paths in which two sets of files differ.</summary>
+    public static IEnumerable<string> Differences(Dictionary<string, byte[]> one, Dictionary<string, byte[]> other) =>
+        one.Keys.Union(other.Keys).Where(path => !one.TryGetValue(path, out var a) || !other.TryGetValue(path, out var b) || !a.AsSpan().SequenceEqual(b)).Order(StringComparer.Ordinal);
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+
+    private static IEnumerable<(string Path, byte[] Bytes)> All(string folder) =>
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(f => (Path.GetRelativePath(folder, f).Replace('\\', '/'), File.ReadAllBytes(f)));
+}
