@@ -24,7 +24,7 @@ internal static class CombineCommand
                 throw new CannotRunException($"{Path.GetFullPath(theirs)} is this copy itself.", "Name the folder of the other copy.");
             try
             {
-                using var store = parsed.GetValue(dryRun) ? null : ContentStore.Open(content, new Disk());
+                using var store = parsed.GetValue(dryRun) ? null : ContentStore.Open(content, options.Disk);
                 var plan = Combiner.Plan(content, theirs, options.Today(parsed));
                 if (!plan.IsRefused) store?.Apply(plan.Changes);
                 if (options.Json(parsed)) JsonPrinter.Print(CombinePrinter.ToJson(plan, parsed.GetValue(dryRun)), parsed.InvocationConfiguration.Output);

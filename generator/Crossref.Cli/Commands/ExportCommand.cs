@@ -19,7 +19,7 @@ internal static class ExportCommand
             var (output, sheets) = (parsed.InvocationConfiguration.Output, Path.GetFullPath(parsed.GetValue(folder)!));
             try
             {
-                var changes = SheetExport.Write(library, sheets);
+                var changes = SheetExport.Write(library, sheets, options.Disk);
                 var files = SheetExport.Names.Select(n => Path.Combine(sheets, n)).ToList();
                 if (options.Json(parsed))
                 {

@@ -37,8 +37,8 @@ internal static class RecordRepairCommand
         var (line, words) = (RepairLine.Read(text), RepairForm.Lines.First(l => l.Name == kind).Words);
         foreach (var word in line.More.Keys) Known.Require(word, words, $"word in --{kind}:", "Its words are " + string.Join(", ", words));
         if (kind == "swapped" && line.Value is not null) throw new CannotRunException($"--swapped {text}: only the assembly comes first.", "Write --swapped fold-head,out=head-a,in=head-b.");
-        if (line["to"] != "bag" && RepairForm.BagWords.FirstOrDefault(line.More.ContainsKey) is { } word)
-            throw new CannotRunException($"{word}= speaks of a new bag, but the piece goes into none.", "Add to=bag, or leave it out.");
+        if (line["to"] != "bag" && RepairForm.BagWords.FirstOrDefault(line.More.ContainsKey) is { } stray)
+            throw new CannotRunException($"{stray}= speaks of a new bag, but the piece goes into none.", "Add to=bag, or leave it out.");
         return line;
     }
 

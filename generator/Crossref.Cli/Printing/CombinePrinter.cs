@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using Crossref.Core.Records;
 using Crossref.Site.Sharing.Combining;
-using Outcome = Crossref.Site.Sharing.Combining.Outcome;
 
 namespace Crossref.Cli.Printing;
 

@@ -24,7 +24,8 @@ internal sealed partial class SheetCells(SheetKind kind, DiagnosticLog log)
     private bool IsRefused(string cell, SheetField field, Place place)
     {
         var shown = ScalarChecker.Shown(cell);
-        if (CellText.IsFormula(cell) && !(field.IsFigure && Negative().IsMatch(cell)))
+        var isFormula = CellText.IsFormula(cell) || kind.ShapeOf(field).Kind == ValueKind.List && ListCell.Read(cell).Any(CellText.IsFormula);
+        if (isFormula && !(field.IsFigure && Negative().IsMatch(cell)))
             log.Add(SheetCodes.Formula, place, $"'{shown}' is a formula to a spreadsheet", $"write its result; a text that begins so needs an apostrophe before it: '{shown}");
         else if (Fault().IsMatch(cell))
             log.Add(SheetCodes.Spoiled, place, $"'{shown}' is what a spreadsheet shows when it cannot work a cell out", "mend the cell there, or empty it");

@@ -2,6 +2,7 @@ using System.Globalization;
 using CsvHelper;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
+using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Writing;
 using static Crossref.Site.Sheets.SheetField;
@@ -25,7 +26,7 @@ public static class SheetExport
         ArgumentNullException.ThrowIfNull(library);
         return
         [
-            File(Names[0], PartColumns.All, library.Parts.Values),
+            File(Names[0], [.. PartColumns.All.Where(f => !f.IsSize || library.Parts.Values.Any(p => f.Write(p) is not null))], library.Parts.Values),
             File(Names[1], [.. BagColumns.All, .. BagsToRead(library)], library.Bags.Values.Where(b => !Owner.IsElsewhere(b))),
             File(Names[2], ClaimsToRead(library), library.Claims.Values),
             PositionsToRead(library),
@@ -34,7 +35,7 @@ public static class SheetExport
 
     /// <summary>Writes the sheets into a folder. A sheet that somebody has changed since is never overwritten.</summary>
     /// <exception cref="SiteFolderException">A sheet was changed, the folder holds files of somebody else, or it cannot be written.</exception>
-    public static SiteChanges Write(Library library, string folder)
+    public static SiteChanges Write(Library library, string folder, IDisk disk)
     {
         var files = Files(library);
         var list = Path.Combine(folder, ListName);
@@ -52,7 +53,7 @@ public static class SheetExport
         {
             throw new SiteFolderException($"{folder} could not be read: {e.Message}", "Close the sheet in the spreadsheet, or choose another folder with --out.", e);
         }
-        return new SiteWriter(folder, ListName).Write(files);
+        return new SiteWriter(folder, disk, ListName).Write(files);
     }
 
     private static IEnumerable<SheetField> BagsToRead(Library library)

@@ -15,7 +15,6 @@ namespace Crossref.Site.Sheets;
 /// </summary>
 public sealed class SheetImport
 {
-    private readonly Library _library;
     private readonly DateOnly _today;
     private readonly Sheet? _sheet;
     private readonly DiagnosticLog _log = new();
@@ -32,7 +31,7 @@ public sealed class SheetImport
     /// <exception cref="IOException">The sheet cannot be read.</exception>
     public SheetImport(Stream stream, string name, Library library, DateOnly today)
     {
-        (_library, _today) = (library, today);
+        _today = today;
         _sheet = SheetReader.Read(stream, name, _log);
         _known = new KnownRecords(library);
     }
@@ -40,7 +39,7 @@ public sealed class SheetImport
     /// <summary>Stands for a field where a column is to be left out.</summary>
     public const string NotUsed = "nothing";
 
-    /// <summary>The names by which <c>--as</c> and <c>--map</c> call the sheets and their fields.</summary>
+    /// <summary>What the rows of a sheet may be.</summary>
     public static IReadOnlyList<string> Kinds { get; } = [.. SheetKind.All.Select(k => k.Name)];
 
     /// <summary>The headings of the sheet, so that a mistyped one can be told; empty when it cannot be read.</summary>

@@ -3,7 +3,7 @@ using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 using Crossref.Site.Sharing;
 using Crossref.Site.Sharing.Combining;
-using Outcome = Crossref.Site.Sharing.Combining.Outcome;
+using Outcome = Crossref.Site.Sharing.Combining.CombineOutcome;
 
 namespace Crossref.Site.Pages.Kinds;
 

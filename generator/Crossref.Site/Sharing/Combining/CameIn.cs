@@ -32,7 +32,7 @@ public sealed record CameIn(string Date, string From, IReadOnlyList<Decision> De
     }
 
     private static Decision? Decision(JsonElement row) =>
-        Words.Parse<Outcome>(Text(row, "outcome")) is { } outcome && Words.Parse<RecordType>(Text(row, "type")) is { } type
+        Words.Parse<CombineOutcome>(Text(row, "outcome")) is { } outcome && Words.Parse<RecordType>(Text(row, "type")) is { } type
             ? new Decision(outcome, type, Text(row, "id"), Text(row, "file"), [.. row.GetProperty("keys").EnumerateArray().Select(k => k.GetString()!)], Text(row, "why"))
             : null;
 
