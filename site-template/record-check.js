@@ -134,7 +134,7 @@
   function pairs(text) {
     const found = [];
     for (const piece of text.split(",").map(oneLine).filter(Boolean)) {
-      const [, key, side] = /^([^:=]*)[:=](.*)$/s.exec(piece)?.map((t) => t.trim()) ?? [];
+      const [, key, side] = /^([^:]*):(.*)$/s.exec(piece)?.map((t) => t.trim()) ?? [];
       if (!key || !side) return "Write what is turned, a colon, and where to, such as flange: inboard.";
       if (key.length > 100) return "Say in a word what is turned, and the rest in the note.";
       if (found.some(([other]) => other === key)) return `The ${key} is there twice.`;

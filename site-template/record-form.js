@@ -151,6 +151,9 @@
 
     readAddress() {
       const state = new URLSearchParams(window.location.hash.slice(1));
+      // A place on this page leaves the form as it is.
+      if (this.isFilled && !window.location.hash.includes("=")) return;
+      this.isFilled = true;
       const work = state.has("work") && this.kept.get(state.get("work"));
       if (work) {
         if (work.key !== this.key) this.open(work);
@@ -232,7 +235,8 @@
       const result = check(values, book, this.today);
       for (const [name, field] of this.fields) {
         const isSaid = this.entered || this.touched.has(name);
-        field.say(isSaid ? result.problems[name] ?? "" : "", isSaid || name === "basis" || name === "source" ? this.minded(name, values, result) : "", result.offers[name]);
+        const problem = isSaid ? result.problems[name] ?? "" : "";
+        field.say(problem, !problem && (isSaid || name === "basis" || name === "source") ? this.minded(name, values, result) : "", result.offers[name]);
       }
       return result;
     }
@@ -279,7 +283,7 @@
       const { problems, record } = this.show();
       const wrong = [...this.fields.values()].filter((field) => problems[field.name]);
       if (wrong.length > 0) {
-        this.say(wrong.length === 1 ? "One thing is missing yet. It is marked above." : `${wrong.length} things are missing yet. They are marked above.`);
+        this.say(wrong.length === 1 ? "One thing will not do yet. It is marked above." : `${wrong.length} things will not do yet. They are marked above.`);
         const more = wrong[0].box.closest("details");
         if (more) more.open = true;
         wrong[0].focus();

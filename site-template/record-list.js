@@ -10,6 +10,7 @@
     constructor(section, kept, { open, save, changed }) {
       Object.assign(this, { section, kept, open, save, changed });
       this.list = section.querySelector(".kept-list");
+      this.says = section.parentElement.querySelector(".kept-says");
     }
 
     // Takes off what the library has by now, and gives how many that were.
@@ -22,14 +23,17 @@
     show(open) {
       const works = this.kept.all();
       this.section.hidden = works.length === 0;
+      const others = works.filter((work) => work.key !== open).length;
+      this.says.hidden = others === 0;
+      this.says.textContent = others === 1 ? "One more, recorded on this PC, is not yet in the library" : `${others} more, recorded on this PC, are not yet in the library`;
       this.list.replaceChildren(...works.map((work) => this.line(work, work.key === open)));
     }
 
     line(work, isOpen) {
       const line = make("li", "kept-work", "");
       const title = make("p", "kept-title", work.title);
-      const about = make("p", "small", work.id ? `Not yet in the library. Saved as ${work.id}.yaml` : "Begun, not saved as a file.");
-      if (isOpen) about.append(" Open below.");
+      const about = make("p", "small", work.id ? `Not yet in the library. Saved as ${work.id}.yaml.` : "Begun, not saved as a file.");
+      if (isOpen) about.append(" Open now.");
       const acts = make("p", "acts", "");
       acts.append(this.button("Open", work, () => this.open(work)));
       if (work.id) acts.append(this.button("Save again", work, () => this.save(work)));

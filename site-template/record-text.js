@@ -11,8 +11,8 @@
   const LETTERS = "abcdefghjkmnpqrstuvwxyz23456789"; // without 0 o 1 i l
   const LONGEST_LIBRARY = 24;
 
-  // Besides letters, digits and everything from U+00A1 on; a text that begins with one of these is quoted.
-  const PLAIN = /^[A-Za-z0-9\u00a1-\uffff](?:[A-Za-z0-9\u00a1-\uffff ._/+()'%=;&!?*~$@<>,-]*[A-Za-z0-9\u00a1-\uffff._/+()'%=;&!?*~$@<>,-])?$/;
+  // Letters, digits, everything from U+00A1 on and these signs; a text that begins with a sign or ends in a space is quoted.
+  const PLAIN = /^[A-Za-z0-9\u00a1-\uffff](?:[A-Za-z0-9\u00a1-\uffff ._/+()'%=;~$<>,-]*[A-Za-z0-9\u00a1-\uffff._/+()'%=;~$<>,-])?$/;
 
   function scalar(text, inside) {
     if (PLAIN.test(text) && !(inside && text.includes(","))) return text;

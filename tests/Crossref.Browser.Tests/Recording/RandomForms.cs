@@ -26,7 +26,7 @@ internal sealed class RandomForms(Library library, int seed)
             ["count"] = Mostly(Of(["18000", "99", "100", "0", "1"]), Of(["", "18,000", "18 000", "-4", "4.0", "4.5", "1e5", "9999999999", "12 sheets", "000", "4."])),
             ["unit"] = Of(Words.All<CountUnit>()),
             ["change"] = Mostly(Text(), ""),
-            ["orientation"] = Of(["", "", "flange: inboard", "flange: in \"board\", hub: out", "a b=c"]),
+            ["orientation"] = Of(["", "", "flange: inboard", "flange: in \"board\", hub: out", "a b: c=d"]),
             ["neighbours"] = Of(["", "undamaged", "damaged"]),
             ["source"] = Mostly(Of(library.Sources.Keys.Concat(library.Repairs.Keys).Append("")), "no-such-source"),
             ["locator"] = Text(),

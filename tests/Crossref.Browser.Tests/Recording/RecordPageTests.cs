@@ -56,8 +56,9 @@ public abstract class RecordPageTests(IBrowser browser)
         await tab.SaysAsync(".kept-list", "OS-1103-01 fits with a change at Second fold roller bearing, rear side");
         await tab.SaysAsync(".kept-list", "Not yet in the library");
 
-        copy.Add("claims/" + name, text);
-        copy.Build();
+        copy.Add("inbox/" + name, text);
+        Assert.Contains(Path.GetFileNameWithoutExtension(name), copy.Build(), StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(copy.Content, "inbox", name)));
         await tab.OpenAsync("about:blank");
         await tab.OpenAsync(copy.Address("record.html"));
         await tab.SaysAsync(".storage-says", "in the library now");
@@ -84,7 +85,7 @@ public abstract class RecordPageTests(IBrowser browser)
         await tab.SaysAsync("#saved", "Saved as a file");
         var text = await tab.AskAsync<string>("document.querySelector('.saved-text').textContent");
         Assert.Contains("\nasks: \"Does it need [the] longer pin?\"\nabout: [ostrin-f2/fold-head/roller-2-gear]\ndate: ", text, StringComparison.Ordinal);
-        copy.Add("questions/x.yaml", text);
+        copy.Add("inbox/question.yaml", text);
         copy.Build();
         await tab.OpenAsync(copy.Address("questions.html"));
         await tab.SaysAsync("main", "Does it need [the] longer pin?");
@@ -108,7 +109,7 @@ public abstract class RecordPageTests(IBrowser browser)
         await tab.SaysAsync("[data-field=verdict] .problem", "whether it fits");
         await tab.SaysAsync("#field-count-problem", "Write digits only: 18000.");
         await tab.SaysAsync("#field-source-mind", "counts as told");
-        await tab.SaysAsync(".form-says", "4 things");
+        await tab.SaysAsync(".form-says", "4 things will not do");
         await tab.UntilAsync("document.activeElement.id === 'field-at'");
         Assert.True(await tab.AskAsync<bool>("document.querySelector('.saved').hidden"));
 
