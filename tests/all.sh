@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Passes all tests. Installs what they need when it is absent: Chromium and Firefox from Debian's packages.
+# Passes all tests. Installs what they need when it is absent: Chromium, Firefox and the FAT tools from Debian's packages.
 set -uo pipefail
 cd "$(dirname "$0")/.." || exit 2
 export DOTNET_CLI_UI_LANGUAGE=en DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
@@ -15,6 +15,9 @@ need() { # need COMMAND PACKAGE: makes sure that a command is there
 }
 need chromium chromium
 need firefox-esr firefox-esr
+PATH=$PATH:/usr/sbin
+need mcopy mtools
+need mkfs.fat dosfstools
 
 results=$(mktemp -d)
 trap 'rm -rf "$results"' EXIT

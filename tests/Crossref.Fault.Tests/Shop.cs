@@ -3,10 +3,16 @@ namespace Crossref.Fault.Tests;
 /// <summary>A small shop's folder, which a test may spoil.</summary>
 internal sealed class Shop : IDisposable
 {
-    private Shop() => Directory.CreateDirectory(Folder);
+    private Shop(string? folder = null)
+    {
+        Folder = folder ?? Path.Combine(Place, "crossref-fault-" + Guid.NewGuid().ToString("n"));
+        Directory.CreateDirectory(Folder);
+    }
 
     // In memory where the system has such a place: thousands of copies are made.
-    public string Folder { get; } = Path.Combine(Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath(), "crossref-fault-" + Guid.NewGuid().ToString("n"));
+    public static string Place { get; } = Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
+
+    public string Folder { get; }
 
     /// <summary>The folder before the disturbed run: what the older content led to, then the newer content.</summary>
     public static Shop Before(Scenario scenario)
@@ -27,10 +33,10 @@ internal sealed class Shop : IDisposable
         return shop;
     }
 
-    /// <summary>The same folder again.</summary>
-    public Shop Copy()
+    /// <summary>The same folder again, at a place of its own or a given one.</summary>
+    public Shop Copy(string? folder = null)
     {
-        var copy = new Shop();
+        var copy = new Shop(folder);
         foreach (var (path, bytes) in All(Folder)) copy.Write(path, bytes);
         return copy;
     }
@@ -52,7 +58,7 @@ internal sealed class Shop : IDisposable
 
     /// <summary>Every file that matters, with what is in it: a lock that nobody holds does not.</summary>
     public Dictionary<string, byte[]> Files(string below = "") =>
-        All(Folder).Where(f => f.Path.StartsWith(below, StringComparison.Ordinal) && Path.GetFileName(f.Path) is not (".crossref-lock" or "lock")).ToDictionary(f => f.Path, f => f.Bytes);
+        All(Folder).Where(f => f.Path.StartsWith(below, StringComparison.Ordinal)).ToDictionary(f => f.Path, f => f.Bytes);
 
     /// <summary>The paths in which two sets of files differ.</summary>
     public static IEnumerable<string> Differences(Dictionary<string, byte[]> one, Dictionary<string, byte[]> other) =>
@@ -61,5 +67,5 @@ internal sealed class Shop : IDisposable
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
     private static IEnumerable<(string Path, byte[] Bytes)> All(string folder) =>
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(f => (Path.GetRelativePath(folder, f).Replace('\\', '/'), File.ReadAllBytes(f)));
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Where(f => Path.GetFileName(f) is not (".crossref-lock" or "lock")).Select(f => (Path.GetRelativePath(folder, f).Replace('\\', '/'), File.ReadAllBytes(f)));
 }

@@ -26,6 +26,11 @@ public static class Owner
     /// <summary>Whether a record is another library's.</summary>
     public static bool IsElsewhere(IRecord record) => Of(record.Id) is not null;
 
+    /// <summary>The path below the content folder of a file that a record names: another library's files lie in its own folder.</summary>
+    /// <param name="record">The file in which the record stands.</param>
+    /// <param name="named">The path that it writes.</param>
+    public static string FileNamedIn(string record, string named) => OfFile(record) is { } library ? Folder + library + "/" + named : named;
+
     /// <summary>The other library from which a file came, by its path below the content folder; null for one of our own.</summary>
     public static string? OfFile(string path) =>
         path.StartsWith(Folder, StringComparison.Ordinal) && path.IndexOf('/', Folder.Length) is > 5 and var end ? path[Folder.Length..end] : null;

@@ -13,9 +13,9 @@ namespace Crossref.Site.Tests.Mistakes;
 /// </summary>
 public class MistakeTests(ITestOutputHelper output)
 {
-    // Of files and pictures as such, not of what is written, and of the inbox; each has its folder below Diagnostics.
+    // Of files and pictures as such, not of what is written, of the inbox, and of copies; each has its folder below Diagnostics.
     private static readonly string[] NotPlanted =
-        [FileCodes.LinkOut.Code, FileCodes.Unreadable.Code, NoteCodes.PictureLarge.Code, .. InboxCodes.All.Select(c => c.Code)];
+        [FileCodes.LinkOut.Code, FileCodes.Unreadable.Code, NoteCodes.PictureLarge.Code, .. InboxCodes.All.Concat(SharingCodes.All).Select(c => c.Code)];
 
     private readonly Bed _bed = Bed.Full();
 

@@ -112,7 +112,7 @@ internal sealed class FolderTexts
             var documents = YamlReader.Read(file.Path, text, silent).ToList();
             if (documents.Count > 1) log.Add(CombiningCodes.Twice, new Place(file.Path, before + 1, 1), "two records stand between the same dashes", "write a line --- between them");
             else if (documents is [var document] && new DocumentReader(silent, new ReadingNotes()).Read(document) is { } raw)
-                yield return new Found(raw.Type, raw.Id, text, file, number, new Place(file.Path, before + raw.Map.Place.Line, raw.Map.Place.Column));
+                yield return new Found(raw.Type, Owner.Local(raw.Id), text, file, number, new Place(file.Path, before + raw.Map.Place.Line, raw.Map.Place.Column));
             number++;
         }
     }

@@ -1,0 +1,63 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
+
+namespace Crossref.Fault.Tests;
+
+/// <summary>The real executable is killed at random moments.</summary>
+public class KillTests
+{
+    // Four scenarios make more than two hundred.
+    private const int Kills = 52;
+
+    [Theory]
+    [MemberData(nameof(Scenario.Names), MemberType = typeof(Scenario))]
+    public void A_killed_run_loses_nothing_and_the_next_run_heals(string name)
+    {
+        var scenario = Scenario.Of(name);
+        using var aftermath = new Aftermath(scenario);
+        var duration = Duration(aftermath, scenario);
+        var random = new Random(name.Length);
+        var unfinished = new ConcurrentBag<bool>();
+        // Half of the kills come at any moment, half when the run has begun to write. A run that was faster is done again.
+        var kills = Enumerable.Range(0, Kills).Select(i => (Number: i, Share: random.NextDouble())).ToList();
+        Parallel.ForEach(kills, new ParallelOptions { MaxDegreeOfParallelism = 2 }, kill =>
+        {
+            for (var tries = 0; ; tries++)
+            {
+                Assert.True(tries < 50, "no run could be caught");
+                using var shop = aftermath.Start.Copy();
+                using var process = Executable.Start(Scenario.Arguments(scenario.Line, shop.Folder));
+                if (kill.Number % 2 == 0)
+                {
+                    while (!process.HasExited && !HasBegun(shop.Folder)) Thread.Yield();
+                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (8 << Math.Min(tries, 10))));
+                }
+                else
+                {
+                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (1 + tries)));
+                }
+                process.Kill();
+                process.WaitForExit();
+                var moment = $"killed, number {kill.Number}";
+                var left = aftermath.AssertNothingLost(shop, moment);
+                aftermath.AssertNextRunHeals(shop, moment);
+                if (process.ExitCode == 0) continue;
+                unfinished.Add(left);
+                return;
+            }
+        });
+        Assert.Equal(Kills, unfinished.Count);
+        Assert.True(unfinished.Count(u => u) >= 5, $"only {unfinished.Count(u => u)} kills left anything to heal");
+    }
+
+    private static TimeSpan Duration(Aftermath aftermath, Scenario scenario)
+    {
+        using var shop = aftermath.Start.Copy();
+        var watch = Stopwatch.StartNew();
+        Assert.Equal(0, Executable.Run(Scenario.Arguments(scenario.Line, shop.Folder)).ExitCode);
+        return watch.Elapsed;
+    }
+
+    private static bool HasBegun(string folder) =>
+        Directory.Exists(Path.Combine(folder, "site/.crossref-next")) || Directory.Exists(Path.Combine(folder, "stick/.crossref-next")) || Directory.Exists(Path.Combine(folder, "content/.crossref/next"));
+}
