@@ -52,11 +52,11 @@ internal sealed class CommonOptions
     internal bool Json(ParseResult parsed) => parsed.GetValue(_json);
 
     /// <summary>What a site is built with, besides the library: what lies in the content folder and is no record.</summary>
-    internal SiteOptions ForSite(ParseResult parsed, string? templates) => new(Today(parsed))
+    internal SiteOptions ForSite(ParseResult parsed, string? templates, PublishedState? published) => new(Today(parsed))
     {
         TemplateFolder = templates,
         ReadPicture = ContentPictures.In(Content(parsed)),
-        Published = PublishedState.Read(Content(parsed), Disk),
+        Published = published,
         Conflicts = Conflicts.Read(Content(parsed)),
         CameIn = CameIn.Read(Content(parsed), Disk),
     };

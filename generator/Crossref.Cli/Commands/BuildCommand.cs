@@ -4,6 +4,7 @@ using Crossref.Cli.Printing;
 using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Pages.Templating;
+using Crossref.Site.Sharing.Publishing;
 using Crossref.Site.Writing;
 
 namespace Crossref.Cli.Commands;
@@ -28,7 +29,7 @@ internal static class BuildCommand
                 parsed.InvocationConfiguration.Error.WriteLine("Nothing was built. Mend the errors above and build again.");
                 return ExitCode.Findings;
             }
-            var pages = SitePages.Render(library, options.ForSite(parsed, templates));
+            var pages = SitePages.Render(library, options.ForSite(parsed, templates, Publications.Read(options.Content(parsed), options.Disk)?.Last));
             var changes = Write(options.Disk, site, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
             Report(options.Json(parsed), workspace, taken, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;

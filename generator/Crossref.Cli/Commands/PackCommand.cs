@@ -32,10 +32,11 @@ internal static class PackCommand
                 return ExitCode.Findings;
             }
             Remember(options, parsed, History.Note(options.Content(parsed), options.Today(parsed)), "what its records say now");
-            var pages = SitePages.Render(library, options.ForSite(parsed, templates));
+            var publications = Publications.Read(options.Content(parsed), options.Disk);
+            var pages = SitePages.Render(library, options.ForSite(parsed, templates, publications?.ComparedOn(options.Today(parsed))));
             var plan = new StickPlan(options.Content(parsed), library.Card, options.Today(parsed)) { Tools = published ?? PublishedTools.BesideThis(), Replaces = parsed.GetValue(replace) };
             var report = Pack(new StickPacker(stick, options.Disk), plan, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
-            Remember(options, parsed, [PublishedState.Of(library, options.Today(parsed)).ToFile()], "that it was packed");
+            Remember(options, parsed, [Publications.After(publications, PublishedState.Of(library, options.Today(parsed))).ToFile()], "that it was packed");
             Report(options.Json(parsed), Path.GetFullPath(stick), report, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;
         });

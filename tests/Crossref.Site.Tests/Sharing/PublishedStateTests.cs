@@ -16,7 +16,7 @@ public sealed class PublishedStateTests
     {
         using var folder = Shop();
         var state = Keep(folder);
-        var read = PublishedState.Read(folder.Path, new Disk())!;
+        var read = Publications.Read(folder.Path, new Disk())!.Last;
         Assert.Equal(state.Date, read.Date);
         Assert.Equal(state.Standings.OrderBy(s => s.Key), read.Standings.OrderBy(s => s.Key));
         Assert.True(state.Recorded.SetEquals(read.Recorded));
@@ -28,14 +28,26 @@ public sealed class PublishedStateTests
     [InlineData("")]
     [InlineData("{")]
     [InlineData("{\"format\": \"another\"}")]
-    [InlineData("{\"format\": \"crossref-published-1\", \"date\": \"2026-13-01\", \"standings\": [], \"recorded\": []}")]
-    [InlineData("{\"format\": \"crossref-published-1\", \"date\": \"2026-03-01\", \"standings\": [[\"a\"]], \"recorded\": []}")]
+    [InlineData("{\"format\": \"crossref-published-1\", \"last\": {\"date\": \"2026-13-01\", \"standings\": [], \"recorded\": []}}")]
+    [InlineData("{\"format\": \"crossref-published-1\", \"last\": {\"date\": \"2026-03-01\", \"standings\": [[\"a\"]], \"recorded\": []}}")]
     [InlineData("[1]")]
     public void A_damaged_one_is_the_same_as_none(string text)
     {
         using var folder = Shop();
-        folder.Write(PublishedState.FileName, text);
-        Assert.Null(PublishedState.Read(folder.Path, new Disk()));
+        folder.Write(Publications.FileName, text);
+        Assert.Null(Publications.Read(folder.Path, new Disk()));
+    }
+
+    [Fact]
+    public void A_stick_that_is_packed_again_on_the_same_day_is_compared_with_the_one_before()
+    {
+        using var folder = Shop();
+        var (first, second) = (PublishedState.Of(Library(folder), Then), PublishedState.Of(Library(folder), Then.AddDays(1)));
+        var once = Publications.After(Publications.After(null, first), second);
+        Assert.Equal((second, first), (once.Last, once.Before));
+        Assert.Equal(first, once.ComparedOn(Then.AddDays(1)));
+        Assert.Equal(second, once.ComparedOn(Then.AddDays(2)));
+        Assert.Equal(once, Publications.After(once, second));
     }
 
     [Fact]
@@ -62,7 +74,7 @@ public sealed class PublishedStateTests
             ---
             {claim: fresh, part: d, at: f1/head/one, verdict: fits, basis: seated, source: log}
             """);
-        var changes = ChangesSince.Between(PublishedState.Read(folder.Path, new Disk())!, PublishedState.Of(Library(folder), Then.AddDays(9)));
+        var changes = ChangesSince.Between(Publications.Read(folder.Path, new Disk())!.Last, PublishedState.Of(Library(folder), Then.AddDays(9)));
         Assert.Equal(Then, changes.Since);
         Assert.Equal(["back", "fresh", "less", "more", "tried"], changes.Recorded);
         Assert.Equal([new StandingChange("f1/head/one", "d", "nothing", "seated")], changes.New);
@@ -86,14 +98,14 @@ public sealed class PublishedStateTests
 
     private static string Page(TemporaryFolder folder)
     {
-        var options = new SiteOptions(Then.AddDays(9)) { Published = PublishedState.Read(folder.Path, new Disk()) };
+        var options = new SiteOptions(Then.AddDays(9)) { Published = Publications.Read(folder.Path, new Disk())?.Last };
         return SitePages.Render(Library(folder), options).Single(f => f.Path == "changes.html").AsText();
     }
 
     private static PublishedState Keep(TemporaryFolder folder)
     {
         var state = PublishedState.Of(Library(folder), Then);
-        var file = state.ToFile();
+        var file = Publications.After(null, state).ToFile();
         folder.Write(file.Path, Encoding.UTF8.GetString(file.Content!));
         return state;
     }
