@@ -79,7 +79,8 @@
       this.name = sheet.dataset.calculator;
       this.root = sheet.dataset.root;
       const find = (selector) => sheet.querySelector(selector);
-      [this.form, this.says, this.cautions, this.working] = [find("form"), find(".says"), find(".outcome .safety"), find(".working")];
+      [this.form, this.says, this.cautions] = [find("form"), find(".says"), find(".outcome .safety")];
+      [this.working, this.onRecord] = [find(".working"), find(".on-record")];
       const byName = new Map([...sheet.querySelectorAll(".field")].map((box) => [box.dataset.name, box]));
       this.fields = declared[this.name].map((input) => new Field(byName.get(input.name), input));
       this.form.addEventListener("input", () => this.change());
@@ -152,6 +153,7 @@
       this.cautions.querySelector("ul").replaceChildren(...(working?.cautions ?? []).map((caution) => element("li", caution)));
       this.working.hidden = !working;
       this.working.querySelector("tbody").replaceChildren(...(working?.lines ?? []).map((line) => row(line, this.root)));
+      window.crossrefCalculators.showParts?.(this.onRecord, working?.sought, tables.tolerances, this.root);
     }
 
     // The first sentence is what somebody came for.

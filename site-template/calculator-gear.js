@@ -249,7 +249,7 @@
   }
 
   // Whether two gears mesh and whether one replaces the other, size by size.
-  function judge(one, other, { interval, figure, line }, tolerances) {
+  function judge(one, other, { interval, figure, line, tolerance }, tolerances) {
     const known = (size, decimals, unit) => (size === null ? "unknown" : figure(size, decimals, unit));
     function within(a, b, tolerance) {
       if (Math.max(a.low - b.high, b.low - a.high) > tolerance + ROUNDING) return "differs";
@@ -262,10 +262,8 @@
       const values = `${known(a, decimals, unit)} and ${known(b, decimals, unit)}`;
       if (a === null || b === null) return compared(name, null, values);
       const value = Math.max(interval.middle(a), interval.middle(b));
-      const bands = tolerances[attribute];
-      const band = bands.find((x) => value <= x.upTo + ROUNDING) ?? bands.at(-1);
-      const width = band.share === undefined ? band.width : band.share * value;
-      const rule = width === 0 ? band.reason : `may differ by ${figure(width, 4, unit)} (${band.reason})`;
+      const { width, reason } = tolerance(tolerances[attribute], value);
+      const rule = width === 0 ? reason : `may differ by ${figure(width, 4, unit)} (${reason})`;
       return compared(name, within(a, b, width), values, rule);
     }
     function hand(agree, rule) {
@@ -302,9 +300,9 @@
     };
   }
 
-  function soughtFor(inputs, gear, { middle, halfWidth }) {
+  function soughtFor(inputs, gear, { workedOut }) {
     const sizes = {};
-    if (gear.module) sizes.module = { value: middle(gear.module), uncertainty: halfWidth(gear.module) };
+    if (gear.module) sizes.module = workedOut(gear.module);
     for (const name of ["teeth", "face", "helix", "pressure-angle", "bore"]) if (inputs.quantity(name)) sizes[name] = inputs.quantity(name);
     if (gear.helix && gear.helix.low === 0 && gear.helix.high === 0) sizes.helix = { value: 0, uncertainty: 0 };
     if (gear.hand !== null) sizes.hand = gear.hand;
@@ -318,14 +316,14 @@
     const seen = readMeasured(inputs, written, other, interval);
     if (inputs.problems.length) return null;
     const g = geometry(interval);
-    const found = find(written, seen, tools, g, toothSizes(tables.gears.sizes, interval));
+    const found = find(written, seen, tools, g, toothSizes(tables.gears, interval));
     const gear = { ...written, module: found.module };
-    const compared = COMPARED.some((name) => inputs.has(`with-${name}`)) ? judge({ ...gear, module: found.sure }, other, tools, tables.gears.tolerances) : null;
+    const compared = COMPARED.some((name) => inputs.has(`with-${name}`)) ? judge({ ...gear, module: found.sure }, other, tools, tables.tolerances.gear) : null;
     return {
       lines: [...found.lines, ...follow(gear, found.angle, seen, tools, g), ...(compared?.lines ?? [])],
       answer: [found.answer, ...(compared?.answers ?? [])].join(" "),
       cautions: [...found.cautions, ...(compared?.cautions ?? [])],
-      sought: soughtFor(inputs, gear, interval),
+      sought: soughtFor(inputs, gear, tools),
     };
   };
 })();

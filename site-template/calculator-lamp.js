@@ -9,8 +9,8 @@
   window.crossrefCalculators.all["lamp"] = (inputs, tools, tables) => {
     const { interval, figure, line } = tools;
     const table = tables.lamp;
-    const size = (x) => (x >= 1000 ? 0 : x >= 100 ? 1 : x >= 10 ? 2 : x >= 1 ? 3 : 4);
-    const shown = (x, unit) => figure(x, size(Math.abs(typeof x === "number" ? x : x.high)), unit);
+    const decimals = (x) => (x >= 1000 ? 0 : x >= 100 ? 1 : x >= 10 ? 2 : x >= 1 ? 3 : 4);
+    const shown = (x, unit) => figure(x, decimals(Math.abs(typeof x === "number" ? x : x.high)), unit);
     const keep = (name, most, unit) => {
       const value = inputs.measure(name);
       if (value && (value.low < 1 || value.high > most)) inputs.refuse(name, `write a figure from 1 to ${figure(most, 0, unit)}`);
@@ -75,17 +75,7 @@
 
     const written = (input, name) => (input in UNITS ? shown(inputs.measure(name), UNITS[input]) : inputs.text(name));
 
-    // As SizeBook.Compare: the larger of the measuring uncertainty and the working tolerance counts.
-    function compare(input, attribute) {
-      const other = "other-" + input;
-      if (!(input in UNITS)) return [inputs.text(input).toUpperCase() === inputs.text(other).toUpperCase(), "must be the same word"];
-      const [a, b] = [inputs.quantity(input), inputs.quantity(other)];
-      const { share, bands, reason } = table.tolerances[attribute];
-      const value = Math.max(a.value, b.value);
-      const width = bands ? (bands.find((x) => value <= x.upTo) ?? bands[bands.length - 1]).deviation : share * value;
-      const measuring = Math.sqrt(a.uncertainty * a.uncertainty + b.uncertainty * b.uncertainty);
-      return [Math.abs(a.value - b.value) <= Math.max(measuring, width) + 1e-9, measuring > width ? "measuring uncertainty" : reason];
-    }
+    const size = (input) => inputs.quantity(input) ?? inputs.text(input);
 
     function compared() {
       if (!ATTRIBUTES.some(([input]) => inputs.has("other-" + input))) return [];
@@ -98,9 +88,9 @@
           lines.push(line(`${name} of both`, "unknown", "not written for both lamps"));
           continue;
         }
-        const [same, how] = compare(input, attribute);
-        if (!same) differ.push(name);
-        lines.push(line(`${name} of both`, same ? "agree" : "differ", `${written(input, input)} and ${written(input, other)}; ${how}`));
+        const { agreement, how } = tools.compare(tables.tolerances.lamp[attribute], size(input), size(other));
+        if (agreement === "differs") differ.push(name);
+        lines.push(line(`${name} of both`, agreement === "agrees" ? "agree" : "differ", `${written(input, input)} and ${written(input, other)}; ${how}`));
       }
       const rest = unknown.length ? ` Unknown: ${unknown.join(", ")}.` : "";
       return [(differ.length ? `Not a fit: the other lamp differs in ${differ.join(", ")}.` : "No difference shows in what was written of both lamps, which decides nothing.") + rest];
@@ -129,7 +119,7 @@
     said.push("Only the maker's document for that machine makes a lamp a fit.");
 
     const sizes = {};
-    for (const [input, attribute] of ATTRIBUTES) if (inputs.has(input)) sizes[attribute] = inputs.quantity(input) ?? inputs.text(input);
+    for (const [input, attribute] of ATTRIBUTES) if (inputs.has(input)) sizes[attribute] = size(input);
     return { lines, answer: said.join(" "), cautions: table.cautions, sought: { kind: "lamp", sizes } };
   };
 })();

@@ -2,7 +2,7 @@
 (() => {
   "use strict";
 
-  window.crossrefCalculators.all["spring"] = (inputs, { line, figure, number, interval }, tables) => {
+  window.crossrefCalculators.all["spring"] = (inputs, { line, figure, number, interval, workedOut }, tables) => {
     const { multiply, divide, subtract, add } = interval;
     const [wire, coils] = [inputs.measure("wire"), inputs.measure("coils")];
     const ends = tables.springs.ends.find((e) => e.name === inputs.text("ends"));
@@ -44,8 +44,8 @@
       cautions.push("So tight or so wide a coil is outside the usual range of 4 to 20; the formula is less sure there.");
     cautions.push("Replace pressure springs in pairs: an old one and a new one press unevenly (trade practice).");
     cautions.push("A spring under load flies. Release it first, hold it, and wear eye protection.");
-    const sizes = { rate, wire };
-    if (free) sizes["free-length"] = free;
+    const sizes = { rate: workedOut(rate) };
+    for (const name of ["wire", "free-length"]) if (inputs.has(name)) sizes[name] = inputs.quantity(name);
     return { lines, answer, cautions, sought: { kind: "spring", sizes } };
   };
 })();

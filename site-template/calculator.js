@@ -112,9 +112,29 @@
     }
   }
 
+  // As WorkingTolerance.Of: how far apart two sizes may be, and why.
+  function tolerance(bands, value) {
+    const { width, share, reason } = bands.find((band) => value <= band.upTo + 1e-9);
+    return { width: width ?? share * Math.abs(value), reason };
+  }
+
+  // As SizeBook.Compare: the larger of the measuring uncertainty and the working tolerance counts. Without bands, words.
+  function compare(bands, a, b) {
+    if (a === undefined || b === undefined) return { agreement: "unknown", how: "" };
+    const decide = (same, how) => ({ agreement: same ? "agrees" : "differs", how });
+    if (!bands) return decide(a.trim().toUpperCase() === b.trim().toUpperCase(), "must be the same word");
+    const { width, reason } = tolerance(bands, Math.max(a.value, b.value));
+    const measuring = Math.sqrt(a.uncertainty * a.uncertainty + b.uncertainty * b.uncertainty);
+    const [allowed, how] = measuring > width ? [measuring, "measuring uncertainty"] : [width, reason];
+    return decide(Math.abs(a.value - b.value) <= allowed + 1e-9, how);
+  }
+
+  // As Sought.WorkedOut.
+  const workedOut = (size) => ({ value: Number(number(interval.middle(size), 9)), uncertainty: Number(number(interval.halfWidth(size), 9)) });
+
   const lower = (label) => (label.length > 1 && label[1] !== label[1].toUpperCase() ? label[0].toLowerCase() + label.slice(1) : label);
 
-  const tools = { interval, number, figure, line };
+  const tools = { interval, number, figure, line, tolerance, compare, workedOut };
 
   // Runs a calculator on what was written: { working } or { problems }.
   function run(name, declared, texts, tables, record) {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Crossref.Cli.Commands;
 using Crossref.Cli.Printing;
 using Crossref.Core.Arithmetic;
@@ -11,14 +12,16 @@ public static class CommandLine
 {
     /// <summary>Runs a command line. JSON goes to <paramref name="output"/> alone; what went wrong goes to <paramref name="error"/>.</summary>
     /// <param name="args">The arguments.</param>
-    /// <param name="output">Where answers go.</param>
-    /// <param name="error">Where complaints go.</param>
-    /// <param name="disk">What is written goes there; without one, to the real disk.</param>
+    /// <param name="output">Answers.</param>
+    /// <param name="error">What went wrong, and questions.</param>
+    /// <param name="disk">The disk that content folders are changed on; null for the real one.</param>
+    /// <param name="input">Where answers to questions come from.</param>
+    /// <param name="atKeyboard">Whether somebody sits there who can answer.</param>
     /// <returns>0 fine, 1 errors in the content, 2 could not run.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error, IDisk? disk = null)
+    public static int Run(string[] args, TextWriter output, TextWriter error, IDisk? disk = null, TextReader? input = null, bool atKeyboard = false)
     {
         (output, error) = (new ScreenWriter(output), new ScreenWriter(error));
-        var options = new CommonOptions(disk ?? new Disk());
+        var options = new CommonOptions { Disk = disk ?? new Disk(), Input = input ?? TextReader.Null, AtKeyboard = atKeyboard };
         var root = new RootCommand(
             "Crossref keeps what your shop knows about parts: which one fits where, how surely, and who says so.\n" +
             "It reads the records in a folder called content and answers questions about them, or builds a site\n" +
@@ -29,6 +32,11 @@ public static class CommandLine
             FitsCommand.Create(options),
             WhereCommand.Create(options),
             FindCommand.Create(options),
+            RecordCommand.Create(options),
+            RecheckCommand.Create(options),
+            CombineCommand.Create(options),
+            ImportCommand.Create(options),
+            ExportCommand.Create(options),
             SchemaCommand.Create(options),
             PackCommand.Create(options),
             VerifyCommand.Create(options),
@@ -41,7 +49,7 @@ public static class CommandLine
             if (parsed.Errors.Count == 0) return parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
             if (args.Length == 0) return Math.Max(ExitCode.CouldNotRun, root.Parse("--help").Invoke(new InvocationConfiguration { Output = error, Error = error }));
             foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + problem.Message);
-            error.WriteLine($"Try: crossref {(parsed.CommandResult.Command == root ? "" : parsed.CommandResult.Command.Name + " ")}--help");
+            error.WriteLine($"Try: crossref {Words(parsed.CommandResult)}--help");
             return ExitCode.CouldNotRun;
         }
         catch (StoreException e)
@@ -57,4 +65,6 @@ public static class CommandLine
             return ExitCode.CouldNotRun;
         }
     }
+
+    private static string Words(CommandResult command) => command.Parent is CommandResult above ? $"{Words(above)}{command.Command.Name} " : "";
 }

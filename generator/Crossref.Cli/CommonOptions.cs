@@ -1,11 +1,15 @@
 using System.CommandLine;
 using Crossref.Core.Records;
 using Crossref.Core.Storing;
+using Crossref.Site.Pages;
+using Crossref.Site.Sharing;
+using Crossref.Site.Sharing.Combining;
+using Crossref.Site.Sharing.Publishing;
 
 namespace Crossref.Cli;
 
 /// <summary>The options that every command takes.</summary>
-internal sealed class CommonOptions(IDisk disk)
+internal sealed class CommonOptions
 {
     private readonly Option<string> _content = new("--content")
     {
@@ -24,8 +28,14 @@ internal sealed class CommonOptions(IDisk disk)
         Recursive = true,
     };
 
-    /// <summary>Where commands write.</summary>
-    internal IDisk Disk { get; } = disk;
+    /// <summary>The disk that content folders are changed on.</summary>
+    internal IDisk Disk { get; init; } = new Disk();
+
+    /// <summary>Where answers to questions come from.</summary>
+    internal TextReader Input { get; init; } = TextReader.Null;
+
+    /// <summary>Whether somebody sits there who can answer.</summary>
+    internal bool AtKeyboard { get; init; }
 
     internal void AddTo(RootCommand root)
     {
@@ -40,6 +50,16 @@ internal sealed class CommonOptions(IDisk disk)
     internal bool NamesContent(ParseResult parsed) => parsed.GetResult(_content) is { Implicit: false };
 
     internal bool Json(ParseResult parsed) => parsed.GetValue(_json);
+
+    /// <summary>What a site is built with, besides the library: what lies in the content folder and is no record.</summary>
+    internal SiteOptions ForSite(ParseResult parsed, string? templates, PublishedState? published) => new(Today(parsed))
+    {
+        TemplateFolder = templates,
+        ReadPicture = ContentPictures.In(Content(parsed)),
+        Published = published,
+        Conflicts = Conflicts.Read(Content(parsed)),
+        CameIn = CameIn.Read(Content(parsed), Disk),
+    };
 
     /// <summary>The date to work with: the one that was given, else the clock's.</summary>
     internal DateOnly Today(ParseResult parsed)

@@ -4,6 +4,7 @@ using Crossref.Core.Checking;
 using Crossref.Core.Records;
 using Crossref.Core.Storing;
 using Crossref.Site.Reading;
+using Crossref.Site.Recording;
 
 namespace Crossref.Cli;
 
@@ -12,11 +13,15 @@ internal sealed class Workspace
 {
     private readonly Library? _library;
 
-    private Workspace(Library? library, IReadOnlyList<Diagnostic> diagnostics)
+    private Workspace(ReadResult read, IReadOnlyList<Diagnostic> diagnostics)
     {
-        _library = library;
+        Read = read;
+        _library = read.Library;
         Diagnostics = diagnostics;
     }
+
+    /// <summary>The folder as it was read.</summary>
+    internal ReadResult Read { get; }
 
     /// <summary>Everything that reading and checking found, in order of place.</summary>
     internal IReadOnlyList<Diagnostic> Diagnostics { get; }
@@ -24,24 +29,35 @@ internal sealed class Workspace
     /// <summary>Whether an error was found.</summary>
     internal bool HasErrors => _library is null || Diagnostics.Any(d => d.Severity == Severity.Error);
 
-    /// <summary>Opens the folder that the command line names.</summary>
-    /// <exception cref="CannotRunException">There is no such folder, or nothing in it.</exception>
-    internal static Workspace Open(CommonOptions options, ParseResult parsed)
+    /// <summary>Passes when there is such a folder.</summary>
+    /// <exception cref="CannotRunException">There is not.</exception>
+    internal static void Require(string folder)
     {
-        var folder = options.Content(parsed);
         if (!Directory.Exists(folder))
         {
             throw new CannotRunException(
                 File.Exists(folder) ? $"{folder} is a file, not a folder." : $"There is no folder {Path.GetFullPath(folder)}.",
                 "Go to the folder that holds your content folder, or name it: --content DIR.");
         }
+    }
+
+    /// <summary>Opens the folder that the command line names.</summary>
+    /// <param name="options">The options.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="inbox">Whether to say as well what cannot be taken in from the inbox.</param>
+    /// <exception cref="CannotRunException">There is no such folder, or nothing in it.</exception>
+    internal static Workspace Open(CommonOptions options, ParseResult parsed, bool inbox = false)
+    {
+        var folder = options.Content(parsed);
+        Require(folder);
         try
         {
             ContentStore.FinishInterrupted(folder, options.Disk);
             if (!Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Any())
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
             var read = ContentReader.Read(folder);
-            return new Workspace(read.Library, read.Check(options.Today(parsed)));
+            var today = options.Today(parsed);
+            return new Workspace(read, DiagnosticOrder.Sort(read.Check(today).Concat(inbox ? Inbox.Look(folder, today).Diagnostics : [])));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException && e is not StoreException)
         {

@@ -32,6 +32,33 @@ public sealed class CalculatorCommandTests : IDisposable
         Assert.True(run.Output.IndexOf(Worked(calculator, example)!.Answer, StringComparison.Ordinal) > run.Output.IndexOf(Worked(calculator, example)!.Lines[^1].How, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_gear_in_hand_is_looked_for_among_the_parts_on_record()
+    {
+        string[] gear = ["gear", "--teeth", "32", "--tip", "34"];
+        var found = Tool.OnDemo([.. gear, "--json"]).Json["onRecord"]!.AsArray();
+        Assert.Equal(["gear-os-0430", "gear-os-0432", "gear-os-0610", "gear-ta-4185"], found.Select(f => (string)f!["part"]!));
+        Assert.All(found, f => Assert.Equal(["module", "teeth"], f!["agrees"]!.AsArray().Select(a => (string)a!)));
+        Assert.All(found, f => Assert.Empty(f!["unknown"]!.AsArray()));
+        Assert.Equal([1, 0, 1, 0], found.Select(f => (int)f!["inHouse"]!));
+        Assert.Empty(Tool.OnDemo("gear", "--teeth", "32", "--tip", "35.1", "--module", "1.033", "--json").Json["onRecord"]!.AsArray());
+
+        var printed = Tool.OnDemo(gear).Output;
+        Assert.Contains("On record with these sizes, to look at and not yet an answer:", printed, StringComparison.Ordinal);
+        Assert.Contains("  OS-0430-I1  Gear, fold roller 2, early, square hub (gear-os-0430)\n      agrees: module, teeth\n      In the house: 1 in bag b-2024-038, D2\n", printed.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains("No part on record has these sizes.", Tool.OnDemo("gear", "--teeth", "32", "--module", "1.033").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_safety_part_is_found_and_called_no_fit()
+    {
+        var lamps = Tool.OnDemo("lamp", "--volts", "230", "--watts", "900").Output;
+        Assert.Contains("agrees: volts", lamps, StringComparison.Ordinal);
+        Assert.Contains("A safety part: sizes never make it a fit, only the maker's document does.", lamps, StringComparison.Ordinal);
+        var sizes = Tool.OnDemo("bearing", "--bore", "5000").Output;
+        Assert.Contains("No part on record has these sizes.", sizes, StringComparison.Ordinal);
+    }
+
     private IEnumerable<string> Wrong(Calculator calculator, CalculationCase example)
     {
         var run = Tool.Run(_folder, [.. example.Arguments, "--json"]);

@@ -26,6 +26,7 @@ public sealed partial class ReadmeTests : IDisposable
             var run = Tool.Run(_folder, command);
             Assert.True(run.ExitCode == 0, run.Error + run.Output);
             if (command[0] == "check") Assert.Contains("Nothing to mend", run.Output, StringComparison.Ordinal);
+            if (command[0] == "bearing") Assert.EndsWith(Output().Match(readme).Groups["text"].Value, run.Output, StringComparison.Ordinal);
             if (command[0] == "fits") Assert.Matches("OS-1203-02.*documented[\\s\\S]*VM-0907.*ran", run.Output);
         }
         Assert.True(File.Exists(Path.Combine(_folder, "site", "index.html")));
@@ -33,6 +34,9 @@ public sealed partial class ReadmeTests : IDisposable
 
     [GeneratedRegex(@"^`(?<path>content/[a-z]+\.yaml)`.*?^```yaml\n(?<text>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
     private static partial Regex NamedFile();
+
+    [GeneratedRegex(@"^```text\n(?<text>.+?)^```", RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.ExplicitCapture)]
+    private static partial Regex Output();
 
     [GeneratedRegex(@"^crossref (?<words>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture)]
     private static partial Regex Command();

@@ -11,11 +11,16 @@ internal static class Tool
     /// <summary>The demo library of this repository.</summary>
     public static string Demo { get; } = Path.Combine(RepositoryRoot(), "content");
 
-    /// <summary>Runs a command line in a folder and waits for its end.</summary>
-    public static ToolRun Run(string folder, params string[] arguments)
+    /// <summary>Runs a command line in a folder and waits for its end. Nobody sits at the keyboard.</summary>
+    public static ToolRun Run(string folder, params string[] arguments) => RunTyping(folder, "", arguments);
+
+    /// <summary>Runs a command line in a folder with lines that are typed.</summary>
+    public static ToolRun RunTyping(string folder, string typed, params string[] arguments)
     {
         using var process = Start(folder, arguments);
         var error = process.StandardError.ReadToEndAsync();
+        process.StandardInput.Write(typed);
+        process.StandardInput.Close();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return new ToolRun(process.ExitCode, output, error.Result);
@@ -24,7 +29,7 @@ internal static class Tool
     /// <summary>Starts a command line in a folder.</summary>
     public static Process Start(string folder, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
         start.ArgumentList.Add(Executable);
         foreach (var argument in arguments) start.ArgumentList.Add(argument);
         return Process.Start(start)!;

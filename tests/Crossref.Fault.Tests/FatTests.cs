@@ -11,9 +11,9 @@ public class FatTests
     public void Every_name_and_byte_survives_FAT32()
     {
         using var shop = Shop.Before(Scenario.All[0]);
-        shop.Write("content/pictures/Two words, and a dot.s.bin", "x");
+        shop.Write("content/papers/Two words, and a dot.s.txt", "Text.\n");
         shop.Write("content/pictures/Übersicht 2.bin", [0, 255, 10, 13]);
-        shop.Write("content/.crossref/history/x", "an earlier state");
+        shop.Write("content/.crossref/kept/x", "an earlier state");
         shop.Write("content/pictures/" + new string('n', 150) + ".bin", [1]);
         shop.RunFine("pack {dir}/stick --tools {dir}/tools");
         var image = Path.Combine(shop.Folder, "stick.img");
@@ -23,7 +23,7 @@ public class FatTests
         Do("mcopy", "-s", "-i", image, "::/stick", Path.Combine(shop.Folder, "back"));
         var (there, back) = (Below(shop, "stick/"), Below(shop, "back/stick/"));
         Assert.Empty(Shop.Differences(there, back));
-        Assert.Contains("content/.crossref/history/x", back.Keys);
+        Assert.Contains("content/.crossref/kept/x", back.Keys);
         var verify = Executable.Run(["verify", Path.Combine(shop.Folder, "back/stick")]);
         Assert.True(verify.ExitCode == 0, verify.Output);
     }

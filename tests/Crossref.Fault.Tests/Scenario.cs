@@ -12,12 +12,17 @@ public sealed record Scenario(string Name, string Line, params string[] Before)
     private const string Build = "build --out {dir}/site";
     private const string Pack = "pack {dir}/stick --tools {dir}/tools";
 
+    private const string Combine = "combine {dir}/other";
+
     public static IReadOnlyList<Scenario> All { get; } =
     [
         new("first build", Build),
         new("later build", Build, Build),
         new("first pack", Pack),
         new("later pack", Pack, Pack),
+        new("record", "record --part brg-vm-0907 --replaces brg-os-1203 --verdict fits --basis seated --source red-book --by Orr"),
+        new("first combine", Combine),
+        new("later combine", Combine, Combine),
     ];
 
     public static TheoryData<string> Names => [.. All.Select(s => s.Name)];

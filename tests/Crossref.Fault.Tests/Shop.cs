@@ -23,6 +23,11 @@ internal sealed class Shop : IDisposable
         shop.Write("content/parts/rollers.yaml", "part: brg-os-1203\nkind: bearing\nname: Bearing, fold roller\nmaker: Ostrin\nnumbers: [OS-1203-02]\n");
         shop.Write("content/parts/old.yaml", "part: brg-vm-0907\nkind: bearing\nname: Bearing from the old Velm\nmaker: Velm\nnumbers: [VM-0907]\n");
         shop.Write("content/notes/grease.md", "---\ntitle: Grease\n---\nNever the white one.\n");
+        // Another copy of this library, and what another shop brought to it.
+        shop.Write("other/library.yaml", "library: my-shop\ntitle: My shop\nmains: 230\n---\nsource: red-book\ntype: repair\ntitle: The red workshop book, volume 2\n");
+        shop.Write("other/parts/rollers.yaml", "part: brg-os-1203\nkind: bearing\nname: Bearing, fold roller\nmaker: Ostrin\nnumbers: [OS-1203-02]\nprice: 4\n");
+        shop.Write("other/parts/gears.yaml", "part: gear-os-0432\nkind: gear\nname: Gear\nmaker: Ostrin\nnumbers: [OS-0432-01]\n");
+        shop.Write("other/from/mill/mill.yaml", "library: mill\ntitle: Mill Lane\n---\nclaim: 2026-01-05-mill-aaaa\npart: gear-os-0432\nreplaces: brg-os-1203\nverdict: does-not-fit\nbasis: told\n");
         foreach (var line in scenario.Before) shop.RunFine(line);
         if (scenario.Before.Length > 0)
         {

@@ -4,32 +4,34 @@ using Crossref.Cli.Printing;
 using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Pages.Templating;
+using Crossref.Site.Sharing.Publishing;
 using Crossref.Site.Writing;
 
 namespace Crossref.Cli.Commands;
 
-/// <summary><c>crossref build</c>: checks the content and builds the site.</summary>
+/// <summary><c>crossref build</c>: takes in the inbox, checks the content and builds the site.</summary>
 internal static class BuildCommand
 {
     internal static Command Create(CommonOptions options)
     {
         var folder = new Option<string>("--out") { Description = "The folder for the site", HelpName = "DIR", DefaultValueFactory = _ => "site" };
         var template = new Option<string?>("--template") { Description = "A folder with your own templates; what it lacks comes from ours", HelpName = "DIR" };
-        var command = new Command("build", "Check the records and build the site, which opens by double-click.") { folder, template };
+        var command = new Command("build", "Take in the inbox, check the records and build the site, which opens by double-click.") { folder, template };
         command.SetAction(parsed =>
         {
             var (site, templates) = (parsed.GetValue(folder)!, parsed.GetValue(template));
             if (templates is not null && !Directory.Exists(templates))
                 throw new CannotRunException($"There is no template folder {Path.GetFullPath(templates)}.", "Name a folder that exists, or leave --template out.");
-            var workspace = Workspace.Open(options, parsed);
+            var taken = Intake.Run(options, parsed);
+            var workspace = Workspace.Open(options, parsed, inbox: true);
             if (workspace.LibraryOrErrors(parsed) is not { } library)
             {
                 parsed.InvocationConfiguration.Error.WriteLine("Nothing was built. Mend the errors above and build again.");
                 return ExitCode.Findings;
             }
-            var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.In(options.Content(parsed)) });
+            var pages = SitePages.Render(library, options.ForSite(parsed, templates, Publications.Read(options.Content(parsed), options.Disk)?.Last));
             var changes = Write(options.Disk, site, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
-            Report(options.Json(parsed), workspace, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
+            Report(options.Json(parsed), workspace, taken, Path.GetFullPath(Path.Combine(site, "index.html")), changes, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;
         });
         return command;
@@ -51,7 +53,7 @@ internal static class BuildCommand
         }
     }
 
-    private static void Report(bool json, Workspace workspace, string index, SiteChanges changes, TextWriter output)
+    private static void Report(bool json, Workspace workspace, IReadOnlyList<string> taken, string index, SiteChanges changes, TextWriter output)
     {
         if (json)
         {
@@ -62,9 +64,11 @@ internal static class BuildCommand
                 ["written"] = changes.Written,
                 ["removed"] = changes.Removed,
                 ["warnings"] = workspace.Diagnostics.Count,
+                ["takenIn"] = JsonPrinter.Array(taken),
             }, output);
             return;
         }
+        if (taken.Count > 0) output.WriteLine($"Taken in from the inbox: {string.Join(", ", taken)}");
         if (workspace.Diagnostics.Count > 0) output.WriteLine($"{workspace.Diagnostics.Count} warnings; crossref check shows them.");
         output.WriteLine($"The site has {changes.Files} files; {changes.Written} were written, {changes.Removed} removed.");
         output.WriteLine("Open it by double-click:");

@@ -11,7 +11,7 @@ internal static class CheckCommand
         var command = new Command("check", "Read every record and note and say what is wrong, where, and what to do about it.");
         command.SetAction(parsed =>
         {
-            var workspace = Workspace.Open(options, parsed);
+            var workspace = Workspace.Open(options, parsed, inbox: true);
             var output = parsed.InvocationConfiguration.Output;
             if (options.Json(parsed)) JsonPrinter.Print(DiagnosticPrinter.ToJson(workspace.Diagnostics), output);
             else DiagnosticPrinter.Print(workspace.Diagnostics, output);

@@ -1,4 +1,6 @@
 using Crossref.Core.Checking;
+using Crossref.Core.Lookup;
+using Crossref.Core.Records;
 
 namespace Crossref.Cli.Commands;
 
@@ -12,5 +14,33 @@ internal static class Known
         var names = known.ToList();
         if (names.Contains(name, StringComparer.Ordinal)) return;
         throw new CannotRunException($"There is no {what} {name}.", Suggest.Nearest(name, names) is [var near, ..] ? $"Did you mean {near}?" : hint);
+    }
+
+    /// <summary>The id of a part that is named by its id or by any number on it.</summary>
+    /// <exception cref="CannotRunException">There is none, or there are several.</exception>
+    internal static string Part(Library library, string text)
+    {
+        if (library.Parts.ContainsKey(text)) return text;
+        var wanted = NumberForm.Of(text);
+        var found = library.Parts.Values.Where(p => p.AllNumbers.Any(n => NumberForm.Of(n) == wanted)).Select(p => p.Id).Order(StringComparer.Ordinal).ToList();
+        if (found.Count == 1) return found[0];
+        if (found.Count > 1) throw new CannotRunException($"{text} is a number of several parts.", "Name one of them: " + string.Join(", ", found));
+        Require(text, library.Parts.Keys, "part", "crossref find WORDS looks parts up.");
+        return text;
+    }
+
+    /// <summary>The address of a position that is named by it or, where the machine is known, by its last word or words.</summary>
+    /// <exception cref="CannotRunException">There is none, or there are several.</exception>
+    internal static string Position(Library library, string text, string? machine)
+    {
+        if (library.Positions.ContainsKey(text)) return text;
+        var family = machine is null ? null : library.Machines.GetValueOrDefault(machine)?.Family.Id;
+        var places = library.Positions.Values.Where(p => family is not null && p.Family == family).ToList();
+        var found = places.Select(p => p.Address).Where(a => a.EndsWith("/" + text, StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToList();
+        if (found.Count == 1) return found[0];
+        if (found.Count > 1) throw new CannotRunException($"{text} is a position of several assemblies.", "Name one of them: " + string.Join(", ", found));
+        if (places.Count > 0 && !text.Contains('/', StringComparison.Ordinal)) Require(text, places.Select(p => p.Id), "position", $"crossref find WORDS looks positions up; {machine} is of the family {family}.");
+        Require(text, library.Positions.Keys, "position", "crossref find WORDS looks positions up.");
+        return text;
     }
 }

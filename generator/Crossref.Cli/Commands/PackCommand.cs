@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Crossref.Cli.Printing;
+using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Sharing;
+using Crossref.Site.Sharing.Publishing;
 using Crossref.Site.Writing;
 
 namespace Crossref.Cli.Commands;
@@ -29,12 +31,32 @@ internal static class PackCommand
                 parsed.InvocationConfiguration.Error.WriteLine("Nothing was packed. Mend the errors above and pack again.");
                 return ExitCode.Findings;
             }
-            var pages = SitePages.Render(library, new SiteOptions(options.Today(parsed)) { TemplateFolder = templates, ReadPicture = ContentPictures.In(options.Content(parsed)) });
+            Remember(options, parsed, History.Note(options.Content(parsed), options.Today(parsed)), "what its records say now");
+            var publications = Publications.Read(options.Content(parsed), options.Disk);
+            var pages = SitePages.Render(library, options.ForSite(parsed, templates, publications?.ComparedOn(options.Today(parsed))));
             var plan = new StickPlan(options.Content(parsed), library.Card, options.Today(parsed)) { Tools = published ?? PublishedTools.BesideThis(), Replaces = parsed.GetValue(replace) };
-            Report(options.Json(parsed), Path.GetFullPath(stick), Pack(new StickPacker(stick, options.Disk), plan, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error)), parsed.InvocationConfiguration.Output);
+            var report = Pack(new StickPacker(stick, options.Disk), plan, BuildProgress.Watch(pages, parsed.InvocationConfiguration.Error));
+            Remember(options, parsed, [Publications.After(publications, PublishedState.Of(library, options.Today(parsed))).ToFile()], "that it was packed");
+            Report(options.Json(parsed), Path.GetFullPath(stick), report, parsed.InvocationConfiguration.Output);
             return ExitCode.Fine;
         });
         return command;
+    }
+
+    // A copy that is to come back needs to know what both began with, and what changes from here on is new to whoever has
+    // the stick. A folder that cannot be written is packed all the same.
+    private static void Remember(CommonOptions options, ParseResult parsed, IReadOnlyList<FileChange> changes, string what)
+    {
+        if (changes.Count == 0) return;
+        try
+        {
+            using var store = ContentStore.Open(options.Content(parsed), options.Disk);
+            store.Apply(changes);
+        }
+        catch (StoreException e)
+        {
+            parsed.InvocationConfiguration.Error.WriteLine($"crossref: It could not be noted in this library {what}: {e.Message}");
+        }
     }
 
     private static StickReport Pack(StickPacker packer, StickPlan plan, IEnumerable<SiteFile> pages)

@@ -9,10 +9,15 @@ internal static class DiagnosticPrinter
 {
     internal static void Print(IReadOnlyList<Diagnostic> diagnostics, TextWriter output)
     {
-        foreach (var diagnostic in diagnostics) output.WriteLine(DiagnosticText.Format(diagnostic));
+        PrintLines(diagnostics, output);
         var errors = diagnostics.Count(d => d.Severity == Severity.Error);
         var warnings = diagnostics.Count - errors;
         output.WriteLine(errors + warnings == 0 ? "Nothing to mend." : $"{Number(errors, "error")}, {Number(warnings, "warning")}.");
+    }
+
+    internal static void PrintLines(IReadOnlyList<Diagnostic> diagnostics, TextWriter output)
+    {
+        foreach (var diagnostic in diagnostics) output.WriteLine(DiagnosticText.Format(diagnostic));
     }
 
     internal static JsonObject ToJson(IReadOnlyList<Diagnostic> diagnostics) => new()

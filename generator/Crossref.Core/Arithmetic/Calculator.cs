@@ -1,3 +1,5 @@
+using Crossref.Core.Records;
+
 namespace Crossref.Core.Arithmetic;
 
 /// <summary>One piece of the trade's arithmetic that shows its working. The command and the page of its name follow from it.</summary>
@@ -11,6 +13,9 @@ public sealed record Calculator(
 {
     /// <summary>Whether it looks at what the library has on record.</summary>
     public bool LooksAtRecords { get; init; }
+
+    /// <summary>The kind of part of which it says sizes, so that parts like it can be looked for: the one whose name it bears; null for none.</summary>
+    public PartKind? Seeks => PartKind.Find(Name);
 
     /// <summary>Works out what was written, by the inputs' names.</summary>
     /// <param name="texts">What was written.</param>

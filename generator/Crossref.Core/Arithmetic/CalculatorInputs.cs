@@ -56,7 +56,7 @@ public sealed class CalculatorInputs
         else if (!QuantityParser.TryParse(text, dimension, out var quantity, out var problem)) Refuse(input.Name, problem);
         else if (input.Whole && (quantity.Value != decimal.Truncate(quantity.Value) || quantity.Value is < 1 or > 100_000 || quantity.Uncertainty != 0))
             Refuse(input.Name, "write a whole number from 1 to 100000");
-        else if (!input.MayBeZeroOrLess && quantity.Value - quantity.Uncertainty <= 0) Refuse(input.Name, "write a number above zero, also after its uncertainty is taken off");
+        else if (!input.MayBeZeroOrLess && Interval.Of(quantity).Low <= 0) Refuse(input.Name, "write a number above zero, also after its uncertainty is taken off");
         else _quantities[input.Name] = quantity;
     }
 

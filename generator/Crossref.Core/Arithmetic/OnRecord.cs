@@ -18,7 +18,7 @@ public sealed record OnRecord(IReadOnlyList<TurningPlace> Turning)
     {
         Machines =
         [
-            .. library.Machines.Values.Where(m => !m.Retired).Select(m => new KnownMachine(m.Id, m.Name ?? m.Id, m.Family.Id))
+            .. library.Machines.Values.Where(m => !m.Retired && !Owner.IsElsewhere(m)).Select(m => new KnownMachine(m.Id, m.Name ?? m.Id, m.Family.Id))
                 .Concat(library.Families.Values.Where(f => !f.Retired).Select(f => new KnownMachine(f.Id, f.Name, f.Id)))
                 .OrderBy(m => m.Id, StringComparer.Ordinal),
         ],

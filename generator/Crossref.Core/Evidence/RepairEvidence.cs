@@ -11,7 +11,7 @@ internal static class RepairEvidence
     internal static IEnumerable<(string Position, Statement Statement)> Of(Library library)
     {
         var rule = new BasisRule(library);
-        foreach (var group in library.Repairs.Values.Where(r => !r.Retired).GroupBy(r => r.Machine?.Id, StringComparer.Ordinal))
+        foreach (var group in library.Repairs.Values.Where(r => !r.Retired).GroupBy(MachineOf, StringComparer.Ordinal))
         {
             var repairs = group.OrderBy(r => r.Date).ThenBy(r => r.Id, StringComparer.Ordinal).ToList();
             var counter = new CounterHistory(group.Key is { } id ? library.Machines.GetValueOrDefault(id) : null, repairs);
@@ -22,22 +22,21 @@ internal static class RepairEvidence
                     if (library.Positions.GetValueOrDefault(fitting.Position.Id) is not { } position) continue;
                     if (position.Listed.Any(l => l.Part.Id == fitting.Part.Id)) continue;
                     // Repairs of units at the bench have no machine in common and no counter.
-                    var end = group.Key is null ? null : repairs.Skip(i + 1).FirstOrDefault(r => Ends(r, position));
+                    var end = group.Key is null ? null : repairs.Skip(i + 1).FirstOrDefault(r => OpenFittings.Ends(r, position));
                     yield return (position.Address, Shown(library, rule, repairs[i], fitting, position, counter, end));
                 }
             }
         }
     }
 
-    private static bool Ends(Repair repair, Position position) =>
-        repair.Removed.Any(r => r.Position.Id == position.Address) ||
-        repair.Fitted.Any(f => f.Position.Id == position.Address) ||
-        repair.Swapped?.Assembly.Id == $"{position.Family}/{position.Assembly}";
+    // Whoever repairs another shop's machine has none of its counters.
+    private static string? MachineOf(Repair repair) =>
+        repair.Machine is { } machine && Owner.Of(machine.Id) == Owner.Of(repair.Id) ? machine.Id : null;
 
     private static Statement Shown(
         Library library, BasisRule rule, Repair repair, Fitting fitting, Position position, CounterHistory counter, Repair? end)
     {
-        var run = repair.Machine is null ? null : counter.Run(repair, end);
+        var run = MachineOf(repair) is null ? null : counter.Run(repair, end);
         var failure = end is null ? null : Failure(library, fitting, position, run, end);
         return new Statement
         {
@@ -51,7 +50,7 @@ internal static class RepairEvidence
             Failure = failure,
             NeighboursDamaged = repair.NeighboursDamaged,
             Machine = repair.Machine?.Id,
-            Shop = library.Card.Id,
+            Shop = library.ShopOf(repair.Id),
             Source = repair.Id,
             By = repair.By,
             Date = repair.Date,

@@ -23,7 +23,7 @@ public sealed class SplitFinder(Library library)
             Apart("mains", s => One((s.OnlyIf.Mains ?? MachineContext.Of(library, MachineOf(s)).Mains)?.ToString("0.##' V'", CultureInfo.InvariantCulture))),
             Apart("family", s => One(FamilyOf(s)), id => library.Families.GetValueOrDefault(id)?.Name));
         return build.Count > 0 ? build : Named(
-            Apart("machine", s => One(s.Machine), id => library.Machines.GetValueOrDefault(id)?.Name),
+            Apart("machine", s => One(s.Machine), library.MachineName),
             DateSplit(positives, negatives));
 
         string? Apart(string what, Func<Statement, IReadOnlyList<string>> values, Func<string, string?>? name = null)

@@ -92,7 +92,7 @@ public sealed class StatementBook
             Run = claim.Run,
             NeighboursDamaged = claim.NeighboursDamaged,
             Machine = claim.Machine?.Id,
-            Shop = library.Card.Id,
+            Shop = library.ShopOf(claim.Id),
             Source = claim.Source?.Id,
             Locator = claim.Locator,
             By = claim.By,

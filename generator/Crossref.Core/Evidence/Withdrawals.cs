@@ -12,7 +12,8 @@ public sealed class Withdrawals
     {
         foreach (var claim in library.Claims.Values.OrderBy(c => c.Id, StringComparer.Ordinal))
         {
-            if (claim.Retired || claim.Withdraws is not { } target) continue;
+            // Nobody takes back what another library said.
+            if (claim.Retired || claim.Withdraws is not { } target || Owner.Of(target.Id) != Owner.Of(claim.Id)) continue;
             if (!_withdrawers.TryGetValue(target.Id, out var list)) _withdrawers[target.Id] = list = [];
             list.Add(claim.Id);
         }

@@ -60,11 +60,19 @@ public sealed class Fits
         IEnumerable<Refusal> Refused(FactState state) =>
             _book.PartsAt(position).Select(part => (Part: part, Fact: facts.Direct(part, place)))
                 .Where(x => x.Fact.State == state)
-                .Select(x => new Refusal(x.Part, _wording.Of(x.Fact), StatementsOf(x.Fact)));
+                .Select(x => Refuse(x.Part, _wording.Of(x.Fact), "Its sizes rule it out too", listed, x.Fact));
     }
 
     private Refusal Mismatch(string part, IReadOnlyList<string> listed, Fact fact) =>
-        new(part, _wording.OfMismatch(Sizes, part, listed), StatementsOf(fact)) { Sizes = Sizes.Mismatches(part, listed) };
+        Refuse(part, "", "Does not fit, whatever anyone claims", listed, fact);
+
+    // What was said, and after it the sizes that differ from what is listed.
+    private Refusal Refuse(string part, string said, string how, IReadOnlyList<string> listed, Fact fact)
+    {
+        var sizes = Sizes.Mismatches(part, listed);
+        var differ = sizes.Count == 0 ? "" : $"{how}: {_wording.OfMismatch(Sizes, sizes, part, listed)}.";
+        return new Refusal(part, $"{said} {differ}".Trim(), StatementsOf(fact)) { Sizes = sizes };
+    }
 
     private static IReadOnlyList<string> StatementsOf(Fact fact) => [.. fact.Negatives.Concat(fact.Positives).Select(s => s.Id)];
 

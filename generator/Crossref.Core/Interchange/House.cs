@@ -2,7 +2,7 @@ using Crossref.Core.Records;
 
 namespace Crossref.Core.Interchange;
 
-/// <summary>What is in the house: bags and received orders less what repairs took, and what idle units still hold.</summary>
+/// <summary>What is in this shop's house: bags and received orders less what repairs took, and what idle units still hold.</summary>
 public sealed class House
 {
     private readonly Library _library;
@@ -13,7 +13,7 @@ public sealed class House
     public House(Library library)
     {
         _library = library;
-        var repairs = library.Repairs.Values.Where(r => !r.Retired).OrderBy(r => r.Date).ThenBy(r => r.Id, StringComparer.Ordinal).ToList();
+        var repairs = library.Repairs.Values.Where(r => !r.Retired && !Owner.IsElsewhere(r)).OrderBy(r => r.Date).ThenBy(r => r.Id, StringComparer.Ordinal).ToList();
         var taken = Taken(library);
         foreach (var bag in Ordered(library.Bags.Values))
         {
@@ -43,19 +43,19 @@ public sealed class House
     public static string? MachineOf(Library library, Unit unit)
     {
         var swap = library.Repairs.Values
-            .Where(r => !r.Retired && (r.Swapped?.In?.Id == unit.Id || r.Swapped?.Out?.Id == unit.Id))
+            .Where(r => !r.Retired && Owner.Of(r.Id) == Owner.Of(unit.Id) && (r.Swapped?.In?.Id == unit.Id || r.Swapped?.Out?.Id == unit.Id))
             .OrderBy(r => r.Date).ThenBy(r => r.Id, StringComparer.Ordinal).LastOrDefault();
         return swap is null ? unit.Machine?.Id : swap.Swapped!.In?.Id == unit.Id ? swap.Machine?.Id : null;
     }
 
     /// <summary>How many pieces repairs took from each bag, unit and order.</summary>
     public static IReadOnlyDictionary<string, int> Taken(Library library) =>
-        library.Repairs.Values.Where(r => !r.Retired).SelectMany(r => r.Fitted).Where(f => f.From is not null)
+        library.Repairs.Values.Where(r => !r.Retired && !Owner.IsElsewhere(r)).SelectMany(r => r.Fitted).Where(f => f.From is not null)
             .GroupBy(f => f.From!.Value.Id, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => g.Sum(f => f.Quantity ?? library.Positions.GetValueOrDefault(f.Position.Id)?.Quantity ?? 1), StringComparer.Ordinal);
 
     private static IEnumerable<T> Ordered<T>(IEnumerable<T> records) where T : IRecord =>
-        records.Where(r => !r.Retired).OrderBy(r => r.Id, StringComparer.Ordinal);
+        records.Where(r => !r.Retired && !Owner.IsElsewhere(r)).OrderBy(r => r.Id, StringComparer.Ordinal);
 
     private void Add(string part, InHouse item)
     {

@@ -48,15 +48,15 @@ public sealed class Wording(Library library)
         return lead + string.Join("; ", clauses) + ".";
     }
 
-    /// <summary>Why the sizes of a part rule it out where certain parts are listed, in one sentence.</summary>
-    public string OfMismatch(SizeBook sizes, string part, IReadOnlyList<string> listed)
+    /// <summary>Sizes of a part that differ from those of the parts that are listed, as a clause.</summary>
+    internal string OfMismatch(SizeBook sizes, IReadOnlyList<string> differing, string part, IReadOnlyList<string> listed)
     {
-        var clauses = sizes.Mismatches(part, listed).Select(attribute =>
+        var clauses = differing.Select(attribute =>
         {
             var here = listed.Select(other => SizeText(sizes, other, attribute)).Distinct(StringComparer.Ordinal);
-            return $"{attribute.Replace('-', ' ')} {SizeText(sizes, part, attribute)}, where {string.Join(" or ", here)} belongs ({string.Join(", ", listed.Select(Part))})";
+            return $"{SizeName.InWords(attribute)} {SizeText(sizes, part, attribute)}, where {string.Join(" or ", here)} belongs";
         });
-        return $"Does not fit, whatever anyone claims: {string.Join("; ", clauses)}.";
+        return $"{string.Join("; ", clauses)} ({string.Join(", ", listed.Select(Part))})";
     }
 
     private static string SizeText(SizeBook sizes, string part, string attribute) =>
@@ -130,7 +130,7 @@ public sealed class Wording(Library library)
         };
     }
 
-    private string In(Statement s) => s.Machine is { } machine ? " in " + (library.Machines.GetValueOrDefault(machine)?.Name ?? machine) : "";
+    private string In(Statement s) => s.Machine is { } machine ? " in " + library.MachineName(machine) : "";
 
     private string? SourceOf(Statement statement)
     {

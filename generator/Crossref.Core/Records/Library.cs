@@ -12,6 +12,7 @@ public sealed class Library
         Card = card;
         _records = new Dictionary<string, IRecord>(StringComparer.Ordinal) { [card.Id] = card };
         Repeated = [.. records.Where(record => !_records.TryAdd(record.Id, record))];
+        Others = Of<LibraryRecord>().Values.Where(Owner.IsElsewhere).ToDictionary(c => Owner.Of(c.Id)!, StringComparer.Ordinal);
         Families = Of<Family>();
         Parts = Of<Part>();
         Sources = Of<Source>();
@@ -37,6 +38,8 @@ public sealed class Library
 
     /// <summary>The library's own document.</summary>
     public LibraryRecord Card { get; }
+    /// <summary>The cards of other libraries whose records are here, by the library's own id.</summary>
+    public IReadOnlyDictionary<string, LibraryRecord> Others { get; }
     /// <summary>Families by id.</summary>
     public IReadOnlyDictionary<string, Family> Families { get; }
     /// <summary>Parts by id.</summary>
@@ -75,17 +78,34 @@ public sealed class Library
     /// <summary>Whether this is a safety position: by its kind, because it is marked, or because a part listed there is a safety part.</summary>
     public bool IsSafety(Position position) => _safetyPositions.Contains(position.Address);
 
-    /// <summary>Whether a source or repair of that id documents, so that a statement in it is the maker's or a standard's own.</summary>
+    /// <summary>
+    /// Whether a source or repair of that id documents, so that a statement in it is the maker's or a standard's own. One that
+    /// came from another library documents nothing here until this library has confirmed it.
+    /// </summary>
     public bool Documents(Ref? source) =>
-        source is { } s && Sources.GetValueOrDefault(s.Id) is { Documents: true, Retired: false };
+        source is { } s && Sources.GetValueOrDefault(s.Id) is { Documents: true, Retired: false } found &&
+        (found.From is null || Card.Confirmed.Any(c => c.Id == s.Id));
+
+    /// <summary>The shop whose record it is, by the record's id.</summary>
+    public string ShopOf(string id) => Owner.Of(id) ?? Card.Id;
+
+    /// <summary>What to call a machine: its name or id, and whose it is when it is not this shop's.</summary>
+    public string MachineName(string id)
+    {
+        var name = Machines.GetValueOrDefault(id)?.Name ?? Owner.Local(id);
+        return Owner.Of(id) is { } shop ? $"{name} at {ShopName(shop)}" : name;
+    }
+
+    /// <summary>What to call a shop.</summary>
+    public string ShopName(string shop) => shop == Card.Id ? Card.Title : Others.GetValueOrDefault(shop)?.Title ?? shop;
 
     /// <summary>The model of a machine; null when it is not known.</summary>
     public Model? ModelOf(Machine machine) =>
         Families.GetValueOrDefault(machine.Family.Id)?.Models.FirstOrDefault(m => m.Name == machine.Model);
 
-    /// <summary>The machines of a family that are in use, in order of id.</summary>
+    /// <summary>This shop's machines of a family that are in use, in order of id.</summary>
     public IEnumerable<Machine> MachinesOf(string family) =>
-        Machines.Values.Where(m => !m.Retired && m.Family.Id == family).OrderBy(m => m.Id, StringComparer.Ordinal);
+        Machines.Values.Where(m => !m.Retired && !Owner.IsElsewhere(m) && m.Family.Id == family).OrderBy(m => m.Id, StringComparer.Ordinal);
 
     private Dictionary<string, T> Of<T>() where T : IRecord =>
         _records.Values.OfType<T>().ToDictionary(r => r.Id, StringComparer.Ordinal);

@@ -7,6 +7,15 @@ namespace Crossref.Core.Records;
 /// <param name="Measures">What it measures; null when it is a word.</param>
 public sealed record SizeName(string Name, Dimension? Measures)
 {
+    // Names that are short to write and unclear to read.
+    private static readonly Dictionary<string, string> Long = new(StringComparer.Ordinal)
+    {
+        ["outside"] = "outside diameter", ["face"] = "face width", ["grease-temp"] = "grease temperature", ["temp"] = "temperature rating",
+        ["helix"] = "helix angle", ["lit-length"] = "lit length", ["overall-length"] = "overall length", ["journal"] = "journal diameter",
+        ["r25"] = "resistance at 25 °C", ["beta"] = "B value", ["trip"] = "trips at", ["amps"] = "current", ["volts"] = "voltage", ["watts"] = "power",
+        ["free-length"] = "free length", ["wire"] = "wire diameter", ["pressure-angle"] = "pressure angle", ["rate"] = "spring rate",
+    };
+
     /// <summary>Every attribute.</summary>
     public static IReadOnlyList<SizeName> All { get; } =
     [
@@ -23,6 +32,9 @@ public sealed record SizeName(string Name, Dimension? Measures)
         .. Measured(Dimension.Torque, "torque"),
         .. Names("flange shields clearance hand ends profile contact reset frame grade").Select(n => new SizeName(n, null)),
     ];
+
+    /// <summary>The attribute's name as a reader understands it.</summary>
+    public static string InWords(string name) => Long.GetValueOrDefault(name) ?? name.Replace('-', ' ');
 
     /// <summary>The attribute of that name; null when there is none.</summary>
     public static SizeName? Find(string name) => All.FirstOrDefault(a => a.Name == name);

@@ -13,6 +13,8 @@ public sealed record Source : IRecord
     public bool Retired { get; init; }
     /// <summary>What kind of source.</summary>
     public required SourceType Kind { get; init; }
+    /// <summary>The other library from which it came; null for one of our own.</summary>
+    public string? From { get; init; }
     /// <summary>Its title.</summary>
     public required string Title { get; init; }
     /// <summary>When it was written or made.</summary>

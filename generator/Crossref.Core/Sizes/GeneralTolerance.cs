@@ -14,7 +14,7 @@ public static class GeneralTolerance
     public static double Medium(double length)
     {
         foreach (var (upTo, deviation) in Bands)
-            if (Math.Abs(length) <= upTo) return deviation;
+            if (Math.Abs(length) <= upTo + 1e-9) return deviation;
         return Bands[^1].Deviation;
     }
 }

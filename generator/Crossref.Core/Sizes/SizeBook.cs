@@ -95,7 +95,7 @@ public sealed class SizeBook(Library library)
             return new SizeComparison(attribute, one, other, Decide(SizeWord.Same(attribute, first.Size.Text, second.Size.Text)), mustMatch, "must be the same word");
         var tolerance = WorkingTolerance.Of(kind, attribute, (double)Math.Max(a.Value, b.Value));
         var measuring = Math.Sqrt(Square(a.Uncertainty) + Square(b.Uncertainty));
-        var apart = (double)Math.Abs(a.Value - b.Value);
+        var apart = Math.Abs((double)a.Value - (double)b.Value);
         var (allowed, how) = measuring > tolerance.Width ? (measuring, "measuring uncertainty") : (tolerance.Width, tolerance.Reason);
         return new SizeComparison(attribute, one, other, Decide(apart <= allowed + BinaryRounding), mustMatch, how);
     }

@@ -11,14 +11,14 @@ public static class SizeSearch
     /// </summary>
     public static IReadOnlyList<FoundPart> Find(Library library, PartKind kind, IReadOnlyDictionary<string, Size> sizes) =>
     [
-        .. from part in library.Parts.Values
+        .. from part in library.Parts.Values.OrderBy(p => p.Id, StringComparer.Ordinal)
            where part.Kind == kind && !part.Retired
            let known = SizeBook.Of(part)
            let compared = kind.Deciding.Where(sizes.ContainsKey)
                .Select(a => SizeBook.Compare(kind, a, new KnownSize(sizes[a], SizeOrigin.Written), known.TryGetValue(a, out var size) ? size : null)).ToList()
            let agreeing = compared.Count(c => c.Agreement == Agreement.Agrees)
            where agreeing > 0 && compared.TrueForAll(c => c.Agreement != Agreement.Differs)
-           orderby agreeing descending, known.Count descending, part.Id
+           orderby agreeing descending, known.Count descending
            select new FoundPart(part.Id, compared),
     ];
 }

@@ -11,7 +11,7 @@ internal sealed class SizeShelf
     private readonly string? _attribute;
     private readonly PartKind _kind;
     private readonly SizeBook _book;
-    private readonly (double Value, string Part)[] _parts;
+    private readonly (double Value, double From, string Part)[] _parts;
     private readonly double _doubt;
 
     internal SizeShelf(PartKind kind, Library library, SizeBook book)
@@ -19,7 +19,10 @@ internal sealed class SizeShelf
         (_kind, _book) = (kind, book);
         var known = library.Parts.Values.Where(p => p.Kind == kind && !p.Retired && IsComplete(p.Id)).Select(p => p.Id).ToList();
         _attribute = kind.Deciding.FirstOrDefault(a => SizeName.Find(a)?.Measures is not null);
-        _parts = [.. known.Select(id => (Value: ValueOf(id), Part: id)).OrderBy(p => p.Value)];
+        _parts = [.. known.Select(id => (Value: ValueOf(id), From: 0.0, Part: id)).OrderBy(p => p.Value)];
+        // The larger of two values sets the tolerance, so each part says how far down it reaches; From, how far any from here on does.
+        var from = double.PositiveInfinity;
+        for (var i = _parts.Length - 1; i >= 0; i--) _parts[i].From = from = Math.Min(from, _parts[i].Value - ToleranceAt(_parts[i].Value));
         _doubt = known.Count == 0 ? 0 : known.Max(DoubtOf);
     }
 
@@ -29,10 +32,12 @@ internal sealed class SizeShelf
         if (!IsComplete(part)) return [];
         var (value, doubt) = (ValueOf(part), DoubtOf(part));
         var reach = Math.Sqrt(doubt * doubt + _doubt * _doubt);
-        // The larger of two values sets the tolerance; one that far above this one cannot agree any more.
-        reach = Math.Max(reach, ToleranceAt(value + Math.Max(reach, ToleranceAt(value)))) * 2 + 1e-6;
-        return _parts.Skip(FirstFrom(value - reach)).TakeWhile(p => p.Value <= value + reach).Select(p => p.Part);
+        var lowest = value - Math.Max(reach, ToleranceAt(value)) - Rounding;
+        return _parts.Skip(FirstFrom(lowest)).TakeWhile(p => Math.Min(p.Value - reach, p.From) <= value + Rounding).Select(p => p.Part);
     }
+
+    // More than binary rounding makes of any size on record.
+    private const double Rounding = 1e-6;
 
     private int FirstFrom(double value)
     {

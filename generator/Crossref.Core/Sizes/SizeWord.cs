@@ -1,3 +1,4 @@
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Arithmetic.Bearings;
 using Crossref.Core.Quantities;
 
@@ -7,12 +8,15 @@ namespace Crossref.Core.Sizes;
 public static class SizeWord
 {
     /// <summary>Whether two words of an attribute mean the same.</summary>
-    public static bool Same(string attribute, string one, string other) => attribute switch
+    public static bool Same(string attribute, string one, string other) => Meaning(attribute, one) == Meaning(attribute, other);
+
+    /// <summary>What a word of an attribute means: alike for all words that mean the same.</summary>
+    public static string Meaning(string attribute, string text) => attribute switch
     {
-        "shields" => Closure(one) == Closure(other),
+        "shields" => Closure(text),
         // A flange is written as "none" or as its diameter.
-        "flange" when Length(one) is { } a && Length(other) is { } b => a == b,
-        _ => Plain(one) == Plain(other),
+        "flange" when Length(text) is { } length => Figure.Number((double)length, 9),
+        _ => Plain(text),
     };
 
     // Makers write the same closure in their own letters: ZZ and 2Z.
@@ -22,5 +26,5 @@ public static class SizeWord
     private static string Plain(string text) => text.Trim().ToUpperInvariant();
 
     private static decimal? Length(string text) =>
-        QuantityParser.TryParse(text, Dimension.Length, out var quantity, out _) ? quantity.Value : null;
+        QuantityParser.TryParse(text.ToLowerInvariant(), Dimension.Length, out var quantity, out _) ? quantity.Value : null;
 }

@@ -13,6 +13,9 @@ namespace Crossref.Core.Sizes;
 /// <param name="Reason">Why that much.</param>
 public readonly record struct WorkingTolerance(double Width, string Reason)
 {
+    /// <summary>The share of the value that the width is; null where the width does not grow with the value but by steps, if at all.</summary>
+    public double? Share { get; private init; }
+
     // Any bore over 2.5 and up to 50 mm.
     private const double OrdinaryBore = 10;
 
@@ -27,11 +30,11 @@ public readonly record struct WorkingTolerance(double Width, string Reason)
         (_, "outside" or "width" or "length" or "face" or "lit-length" or "overall-length" or "circumference" or "free-length" or "depth") =>
             new(GeneralTolerance.Medium(value), "ISO 2768-1, class m"),
         // 32 DP is 0.8 % off module 0.8, the nearest of the near twins.
-        (_, "module") => Share(0.003, value, "closer than 32 DP is to module 0.8"),
-        (_, "pitch") => Share(0.005, value, "closer than 1/5 inch is to 5 mm"),
-        (_, "wire") => Share(0.02, value, "the rate goes with its fourth power"),
-        (_, "rate" or "torque" or "watts") => Share(0.05, value, "makers' spread"),
-        (_, "r25" or "beta") => Share(0.01, value, "the usual grade of thermistors"),
+        (_, "module") => OfShare(0.003, value, "closer than 32 DP is to module 0.8"),
+        (_, "pitch") => OfShare(0.005, value, "closer than 1/5 inch is to 5 mm"),
+        (_, "wire") => OfShare(0.02, value, "the rate goes with its fourth power"),
+        (_, "rate" or "torque" or "watts") => OfShare(0.05, value, "makers' spread"),
+        (_, "r25" or "beta") => OfShare(0.01, value, "the usual grade of thermistors"),
         (_, "helix" or "pressure-angle") => new(0.1, "a tenth of a degree"),
         (_, "temp" or "grease-temp") => new(5, "ratings go in steps of ten"),
         _ => new(0, "must be equal"),
@@ -53,6 +56,6 @@ public readonly record struct WorkingTolerance(double Width, string Reason)
         ? new(width, "ISO 286-1, grade IT9")
         : new(GeneralTolerance.Medium(value), "ISO 2768-1, class m");
 
-    private static WorkingTolerance Share(double share, double value, string reason) =>
-        new(share * Math.Abs(value), $"{Figure.Number(share * 100, 1)} %: {reason}");
+    private static WorkingTolerance OfShare(double share, double value, string reason) =>
+        new(share * Math.Abs(value), $"{Figure.Number(share * 100, 1)} %: {reason}") { Share = share };
 }

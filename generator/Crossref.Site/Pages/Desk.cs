@@ -53,9 +53,9 @@ internal sealed class Desk
 
     internal PageLinks LinksFrom(string path) => new(Library, Map, path);
 
-    /// <summary>Machines of a family, by id.</summary>
+    /// <summary>This shop's machines of a family, by id.</summary>
     internal IEnumerable<Machine> MachinesOf(string family) =>
-        RecordIndex.Sorted(Library.Machines.Values).Where(m => m.Family.Id == family);
+        RecordIndex.Ours(Library.Machines.Values).Where(m => m.Family.Id == family);
 
     /// <summary>Pictures as a page shows them.</summary>
     internal IReadOnlyList<PictureView> PicturesFor(PageLinks links, IEnumerable<Picture> pictures) =>

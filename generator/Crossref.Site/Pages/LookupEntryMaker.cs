@@ -117,7 +117,7 @@ internal sealed class LookupEntryMaker
     ];
 
     private LookupEntry OfMachine(Machine machine, string page) =>
-        Entry(machine, page, machine.Name ?? machine.Id, $"{FamilyName(machine.Family.Id)}, {MachineAnswers.Facts(_library, machine)}", Joined(machine.Note)) with
+        Entry(machine, page, _library.MachineName(machine.Id), $"{FamilyName(machine.Family.Id)}, {MachineAnswers.Facts(_library, machine)}", Joined(machine.Note)) with
         {
             Families = [machine.Family.Id],
             Numbers = machine.Serial is { } serial ? [new LookupNumber(serial, NumberRole.Id)] : [],
@@ -137,7 +137,7 @@ internal sealed class LookupEntryMaker
     private LookupEntry OfRepair(Repair repair, string page)
     {
         var symptom = repair.Symptom is { } s ? _library.Symptoms.GetValueOrDefault(s.Id)?.Name : null;
-        var on = repair.Machine is { } m ? _library.Machines.GetValueOrDefault(m.Id)?.Name ?? m.Id : repair.Unit?.Id;
+        var on = repair.Machine is { } m ? _library.MachineName(m.Id) : repair.Unit?.Id;
         var found = repair.Found.Select(f => $"{_library.Positions.GetValueOrDefault(f.Position.Id)?.Name} {f.Condition}");
         return Entry(repair, page, $"Repair: {symptom ?? on}", Joined(", ", [on, repair.Date.ToString()]), Joined([.. found, repair.Note]));
     }

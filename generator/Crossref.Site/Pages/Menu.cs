@@ -13,6 +13,7 @@ internal static class Menu
         links.Overview("parts", "Parts"),
         links.Overview("shelf", "Shelf"),
         links.Overview("calculators", "Calculators"),
+        links.Overview("record", "Record a finding"),
     ];
 
     /// <summary>All others.</summary>
@@ -23,6 +24,8 @@ internal static class Menu
         links.Overview("notes", "Notes"),
         links.Overview("claims", "Claims"),
         links.Overview("disputes", "Disputes"),
+        links.Overview("changes", "What changed"),
+        links.Overview("copies", "From other copies"),
         links.Overview("questions", "Questions"),
         links.Overview("sources", "Sources"),
         links.Overview("cautions", "Cautions"),

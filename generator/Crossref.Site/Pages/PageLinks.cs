@@ -37,14 +37,14 @@ internal sealed class PageLinks(Library library, PageMap map, string from)
 
     internal Link Family(string id) => library.Families.TryGetValue(id, out var family) ? To(family, family.Name) : new Link(null, id);
 
-    internal Link Machine(string id) => library.Machines.TryGetValue(id, out var machine) ? To(machine, machine.Name ?? id) : new Link(null, id);
+    internal Link Machine(string id) => library.Machines.TryGetValue(id, out var machine) ? To(machine, library.MachineName(id)) : new Link(null, id);
 
     /// <summary>Anything by its id or, for a position or assembly, by its address.</summary>
     internal Link Record(string id) => library.Records.GetValueOrDefault(id) switch
     {
         Part part => Part(part.Id),
         Family family => To(family, family.Name),
-        Machine machine => To(machine, machine.Name ?? id),
+        Machine machine => To(machine, library.MachineName(id)),
         Source source => To(source, source.Title),
         Symptom symptom => To(symptom, symptom.Name),
         Note note => To(note, note.Title),

@@ -76,6 +76,9 @@ internal sealed class RecordIndex(Library library)
     /// <summary>Records in use, by id.</summary>
     internal static IEnumerable<T> Sorted<T>(IEnumerable<T> records) where T : IRecord => InUse(records).OrderBy(r => r.Id, StringComparer.Ordinal);
 
+    /// <summary>This shop's own records in use, by id.</summary>
+    internal static IEnumerable<T> Ours<T>(IEnumerable<T> records) where T : IRecord => Sorted(records).Where(r => !Owner.IsElsewhere(r));
+
     private IEnumerable<Position> Positions => library.Positions.Values.OrderBy(p => p.Address, StringComparer.Ordinal);
 
     private IEnumerable<Part> Parts => Sorted(library.Parts.Values);

@@ -1,8 +1,10 @@
 using System.Globalization;
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Calculation;
 using Crossref.Site.Pages.Kinds;
+using Crossref.Site.Pages.Recording;
 using Crossref.Site.Pages.Templating;
 using Crossref.Site.Pages.Views;
 
@@ -33,6 +35,9 @@ public static class SitePages
         foreach (var name in TemplateFolder.Assets)
             yield return new SiteFile(name, folder.Read(name));
         yield return CalculatorScript.Of(desk.OnRecord, position => PageMap.Of(library.Positions[position]));
+        yield return RecordScript.Of(desk);
+        yield return KnownScript.Of(library);
+        foreach (var kind in Calculators.All.Select(c => c.Seeks).OfType<PartKind>()) yield return PartsScript.Of(desk, kind);
         foreach (var file in LookupIndex.Build(LookupEntries.Of(library, desk.Map, desk.Answers)))
             yield return SiteFile.Text(file.Path, file.Text);
         foreach (var picture in Pictures(library, options)) yield return picture;
@@ -54,10 +59,13 @@ public static class SitePages
         new SourcePages(desk).All(),
         new ClaimPages(desk).All(),
         new OpenPages(desk).All(),
+        new ChangesPage(desk).All(),
+        new CopiesPage(desk).All(),
         new MeaningPages(desk).All(),
         new OverviewPages(desk).All(),
         new InterchangePages(desk).All(),
         new CalculatorPages(desk).All(),
+        new RecordPage(desk).All(),
     }.SelectMany(sheets => sheets);
 
     private static Frame FrameOf(Desk desk, Sheet sheet)

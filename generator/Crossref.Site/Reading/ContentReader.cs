@@ -5,6 +5,7 @@ using Crossref.Site.Reading.Files;
 using Crossref.Site.Reading.Mapping;
 using Crossref.Site.Reading.Notes;
 using Crossref.Site.Reading.Yaml;
+using Crossref.Site.Sharing;
 
 namespace Crossref.Site.Reading;
 
@@ -48,24 +49,27 @@ public static class ContentReader
             }
         }
         var pictures = new PictureChecker(folder, log);
+        var others = new OtherLibraries(raw);
+        raw = [.. raw.Select(others.Addressed)];
         var mapper = new RecordMapper(new AddressBook(raw), log);
-        records.InsertRange(0, raw.Select(mapper.Map));
+        records = [.. raw.Select(mapper.Map), .. records.Cast<Note>().Select(others.Addressed)];
         foreach (var record in records)
         {
             foreach (var picture in PictureChecker.In(record)) pictures.Check(picture, wordsToo: record is Note);
         }
+        Conflicts.Check(folder, log);
         var library = Freeze(records, folder, log, notes);
         return new ReadResult(library, DiagnosticOrder.Sort(log.Found), notes.Context());
     }
 
     private static Library? Freeze(List<IRecord> records, ContentFolder folder, DiagnosticLog log, ReadingNotes notes)
     {
-        var cards = records.OfType<LibraryRecord>().ToList();
+        var cards = records.OfType<LibraryRecord>().Where(c => !Owner.IsElsewhere(c)).ToList();
         foreach (var second in cards.Skip(1))
         {
             log.Add(FileCodes.SecondLibrary, second.Place, $"'{second.Id}' is a second library, the first is in {cards[0].Place}", "keep the one whose copy this is");
         }
-        if (cards.Count > 0) return new Library(cards[0], records.Where(r => r is not LibraryRecord));
+        if (cards.Count > 0) return new Library(cards[0], records.Where(r => r is not LibraryRecord || Owner.IsElsewhere(r)));
         if (!notes.HasLostLibrary && folder.Exists) log.Add(FileCodes.NoLibrary, new Place(".", 0, 0), "no document says whose library this is", "add a file library.yaml with library: and title:");
         return null;
     }

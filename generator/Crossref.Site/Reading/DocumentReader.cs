@@ -1,5 +1,6 @@
 using Crossref.Core.Checking;
 using Crossref.Core.Checking.Codes;
+using Crossref.Core.Records;
 using Crossref.Site.Reading.Shapes;
 using Crossref.Site.Reading.Yaml;
 
@@ -71,7 +72,8 @@ internal sealed class DocumentReader(DiagnosticLog log, ReadingNotes notes)
             notes.LoseIdOf(shape.Type!.Value);
             return null;
         }
-        notes.Remember(id, sound, checker);
-        return new RawRecord(shape.Type!.Value, id, sound);
+        var address = Owner.IsShop(shape.Type!.Value) && Owner.OfFile(map.Place.File) is { } library ? Owner.Address(library, id) : id;
+        notes.Remember(address, sound, checker);
+        return new RawRecord(shape.Type!.Value, address, sound);
     }
 }

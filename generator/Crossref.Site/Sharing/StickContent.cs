@@ -1,4 +1,5 @@
 using Crossref.Core.Storing;
+using Crossref.Site.Sharing.Publishing;
 using Crossref.Site.Writing;
 
 namespace Crossref.Site.Sharing;
@@ -26,6 +27,7 @@ internal static class StickContent
 
     private static bool Travels(string path)
     {
+        if (path == Publications.FileName) return false;
         var names = path.Split('/');
         return !ContentStore.Passing.Any(p => path.Equals(p, StringComparison.OrdinalIgnoreCase) || path.StartsWith(p + "/", StringComparison.OrdinalIgnoreCase))
             && names.Skip(names[0] == ContentStore.OwnFolder ? 1 : 0).All(n => !n.StartsWith('.'));

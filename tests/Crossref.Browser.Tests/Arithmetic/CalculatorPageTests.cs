@@ -2,6 +2,7 @@ using Crossref.Browser.Tests.Demo;
 using Crossref.Browser.Tests.Tabs;
 using Crossref.Calculations;
 using Crossref.Core.Arithmetic;
+using Crossref.Core.Records;
 using Crossref.Site.Reading;
 
 namespace Crossref.Browser.Tests.Arithmetic;
@@ -20,6 +21,8 @@ public abstract class CalculatorPageTests(IBrowser browser, DemoSite site) : ICl
         """;
 
     public static TheoryData<string> Names => [.. Calculators.All.Select(c => c.Name)];
+
+    public static TheoryData<string> Seeking => [.. Calculators.All.Where(c => c.Seeks is not null).Select(c => c.Name)];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -92,7 +95,26 @@ public abstract class CalculatorPageTests(IBrowser browser, DemoSite site) : ICl
         tab.WasQuiet();
     }
 
-    private static OnRecord Record { get; } = OnRecord.Of(ContentReader.Read(Path.Combine(RepositoryFiles.Root, "content")).Library!);
+    [Theory]
+    [MemberData(nameof(Seeking))]
+    public async Task The_same_sizes_are_looked_for_and_the_same_parts_found(string name)
+    {
+        var calculator = Named(name);
+        var tab = await OpenAsync(name);
+        var cases = Cases(calculator);
+        List<IReadOnlyDictionary<string, string>> texts = [.. cases, .. new RandomInputs(calculator, cases, 4711).Take(RandomRuns)];
+        Assert.Equal("", Differences(calculator, texts, t => Outcomes.Sought(calculator, t, Record, Library), await Outcomes.SoughtAsync(tab, name, texts)));
+        Assert.All(texts.Select(t => calculator.Run(t, Record).Working?.Sought).OfType<Sought>(), s => Assert.Same(calculator.Seeks, s.Kind));
+
+        var near = NearParts.Library(texts.Select(t => calculator.Run(t, Record).Working?.Sought).OfType<Sought>(), 4711);
+        var here = texts.Select(t => Outcomes.Sought(calculator, t, Record, near)).ToList();
+        Assert.Equal("", Differences(calculator, texts, t => Outcomes.Sought(calculator, t, Record, near), await Outcomes.SoughtAsync(tab, name, texts, NearParts.Listed(near, calculator.Seeks!))));
+        Assert.InRange(here.Count(h => h.Contains("agrees", StringComparison.Ordinal)), texts.Count / 20, texts.Count);
+    }
+
+    private static Library Library { get; } = ContentReader.Read(Path.Combine(RepositoryFiles.Root, "content")).Library!;
+
+    private static OnRecord Record { get; } = OnRecord.Of(Library);
 
     private static Calculator Named(string name) => Calculators.All.Single(c => c.Name == name);
 
@@ -100,11 +122,14 @@ public abstract class CalculatorPageTests(IBrowser browser, DemoSite site) : ICl
         [.. CalculationCase.All(RepositoryFiles.Root).Where(c => c.Calculator == calculator.Name)
             .Select(c => c.Inputs.ToDictionary(i => i.Key.Length > 0 ? i.Key : calculator.Inputs.Single(x => x.Argument).Name, i => i.Value))];
 
-    private static string Differences(Calculator calculator, List<IReadOnlyDictionary<string, string>> texts, string[] there)
+    private static string Differences(Calculator calculator, List<IReadOnlyDictionary<string, string>> texts, string[] there) =>
+        Differences(calculator, texts, t => Outcomes.Of(calculator, t, Record, Library), there);
+
+    private static string Differences(Calculator calculator, List<IReadOnlyDictionary<string, string>> texts, Func<IReadOnlyDictionary<string, string>, string> here, string[] there)
     {
         Assert.NotEmpty(texts);
         Assert.Equal(texts.Count, there.Length);
-        var different = texts.Zip(there, (t, shown) => (Texts: t, Here: Outcomes.Of(calculator, t, Record), There: shown)).Where(x => x.Here != x.There).ToList();
+        var different = texts.Zip(there, (t, shown) => (Texts: t, Here: here(t), There: shown)).Where(x => x.Here != x.There).ToList();
         return different.Count == 0 ? "" : $"{different.Count} of {texts.Count} differ\n" + string.Join("\n\n", different.Take(5).Select(x =>
             $"{calculator.Name} {string.Join(' ', x.Texts.Select(t => $"{t.Key}='{t.Value}'"))}\n--- here\n{x.Here}\n--- there\n{x.There}"));
     }

@@ -22,7 +22,7 @@ public sealed class RenderedSite : IDisposable
     /// <summary>One page of every kind, and of every state that a kind may be in.</summary>
     public static IReadOnlyList<string> Kinds { get; } =
     [
-        "index.html", "machines.html", "symptoms.html", "parts.html", "shelf.html", "repairs.html", "notes.html", "claims.html", "disputes.html",
+        "index.html", "record.html", "machines.html", "symptoms.html", "parts.html", "shelf.html", "repairs.html", "notes.html", "claims.html", "disputes.html",
         "questions.html", "sources.html", "cautions.html", "standings.html", "kinds/bearing.html", "roles.html", "families/tarrock-a1.html",
         "assemblies/tarrock-a1/head.html", "assemblies/tarrock-a1/tray.html", "positions/tarrock-a1/head--roller-bearing-front.html",
         "positions/tarrock-a1/head--lamp.html", "positions/tarrock-a1/head--switch.html", "parts/brg-a.html", "parts/kit-a.html", "parts/lmp-a.html",

@@ -26,7 +26,7 @@ public partial class DiagnosticCodeTests
     [Fact]
     public void Every_code_that_is_declared_is_in_the_list()
     {
-        var declared = new[] { typeof(FileCodes), typeof(YamlCodes), typeof(ShapeCodes), typeof(NoteCodes) }
+        var declared = new[] { typeof(FileCodes), typeof(YamlCodes), typeof(ShapeCodes), typeof(NoteCodes), typeof(InboxCodes) }
             .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Static))
             .Where(p => p.PropertyType == typeof(DiagnosticCode)).Select(p => (DiagnosticCode)p.GetValue(null)!);
         Assert.All(declared, c => Assert.Contains(c, DiagnosticCodes.All));

@@ -3,7 +3,7 @@ namespace Crossref.Core.Tests.Conventions;
 /// <summary>Data flows downwards: Cli → Site → Core, and packages stay where they are wanted.</summary>
 public class DependencyTests
 {
-    private static readonly string[] OnlyInSite = ["Markdig", "Scriban", "YamlDotNet"];
+    private static readonly string[] OnlyInSite = ["CsvHelper", "Markdig", "Scriban", "YamlDotNet"];
 
     [Fact]
     public void Core_references_no_package_and_no_project()
@@ -20,7 +20,7 @@ public class DependencyTests
         Assert.Equal([below], Repository.Includes(project, "ProjectReference"));
 
     [Fact]
-    public void Yaml_Markdown_and_templates_are_referenced_by_Site_alone()
+    public void Yaml_Markdown_sheets_and_templates_are_referenced_by_Site_alone()
     {
         foreach (var project in Directory.EnumerateFiles(Repository.Root, "*.csproj", SearchOption.AllDirectories).Select(p => Path.GetFileNameWithoutExtension(p)))
         {
@@ -31,10 +31,13 @@ public class DependencyTests
             Assert.DoesNotContain(File.ReadLines(file), l => OnlyInSite.Any(o => l.StartsWith("using " + o, StringComparison.Ordinal)));
     }
 
-    [Fact]
-    public void Inside_Site_each_package_stays_in_the_stage_that_wants_it()
+    [Theory]
+    [InlineData("YamlDotNet", "/Reading/Yaml/")]
+    [InlineData("CsvHelper", "/Sheets/")]
+    public void Inside_Site_each_package_stays_in_the_stage_that_wants_it(string package, string folder)
     {
-        foreach (var file in Repository.Sources("generator/Crossref.Site").Where(f => File.ReadLines(f).Any(l => l.StartsWith("using YamlDotNet", StringComparison.Ordinal))))
-            Assert.Contains("/Reading/Yaml/", file.Replace('\\', '/'), StringComparison.Ordinal);
+        var users = Repository.Sources("generator/Crossref.Site").Where(f => File.ReadLines(f).Any(l => l.StartsWith("using " + package, StringComparison.Ordinal))).ToList();
+        Assert.NotEmpty(users);
+        Assert.All(users, f => Assert.Contains(folder, f.Replace('\\', '/'), StringComparison.Ordinal));
     }
 }

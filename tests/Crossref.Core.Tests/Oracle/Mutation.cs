@@ -56,6 +56,8 @@ internal enum Mutation
     NoSamePosition, SamePositionOfAnyKind, SamePositionOfAnyRank, SamePositionFromRan,
     SamePositionAlwaysWithoutMachine, SamePositionAlwaysInMachine, SamePositionByTheStronger, SamePositionWorst,
     SamePositionLastAddress, SamePositionConditionsHidden, SamePositionChangesHidden, ExceptionsOfOtherStepsHidden, ListedWheneverListed, SamePositionConditionsExclude, SamePositionConditionsCount,
+    // Other shops.
+    ForeignSourcesDocument, ConfirmedSourcesDocumentNothing, ForeignWithdrawalsWork, TwoShopsProveNothing, ForeignRepairsReadOurCounters,
     // Sizes.
     NoSameSize, SameSizeOfKindsWithoutSizes, SameSizeOfMustMatchOnly, SameSizeRanksAsTold, UnknownSizesAgree, UnknownSizesDiffer,
     UncertaintiesAddUp, UncertaintyIsIgnored, ToleranceIsIgnored, UncertaintyAndToleranceAddUp, SmallerOfUncertaintyAndTolerance,

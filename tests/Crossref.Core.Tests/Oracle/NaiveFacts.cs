@@ -203,7 +203,7 @@ internal sealed class NaiveFacts(Library library, NaiveStatements statements, Fu
             return true;
 
         // "or by two such claims with the same only-if, each at or above proving.sheets, from two shops or two
-        // different named machines" (one library is one shop)
+        // different named machines"
         if (believes(Mutation.PairProvesNothing)) return false;
         foreach (var other in said)
         {
@@ -211,6 +211,7 @@ internal sealed class NaiveFacts(Library library, NaiveStatements statements, Fu
             if (!Same(s.OnlyIf, other.OnlyIf) && !believes(Mutation.PairOfAnyConditions)) continue;
             if (!LongEnough(run) && !believes(Mutation.PairOfAnyLength)) continue;
             if (!LongEnough(other.Run!.Value) && !believes(Mutation.PairOfAnyLength) && !believes(Mutation.PairOfOneLongRun)) continue;
+            if (s.Shop != other.Shop && !believes(Mutation.TwoShopsProveNothing)) return true;
             if ((s.Machine is null || other.Machine is null) && !believes(Mutation.PairOfUnnamedMachines)) continue;
             if (s.Machine == other.Machine && !believes(Mutation.PairOfOneMachine)) continue;
             return true;

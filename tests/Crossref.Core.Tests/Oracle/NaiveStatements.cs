@@ -22,6 +22,8 @@ internal sealed record NaiveStatement
     internal Count? Run { get; init; }
     internal bool? Damaged { get; init; }
     internal string? Machine { get; init; }
+    /// <summary>The other library that says so; empty for our own.</summary>
+    internal string Shop { get; init; } = "";
     internal PartialDate Date { get; init; }
 }
 
@@ -49,6 +51,9 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
         if (s.Retired && !believes(Mutation.RetiredSourcesCount)) return false;
         if (believes(Mutation.AnySourceDocuments)) return true;
         if (believes(Mutation.NoSourceDocuments)) return false;
+        // "A documenting source that came from another library documents nothing here until confirmed names it"
+        var confirmed = library.Card.Confirmed.Any(c => c.Id == s.Id) && !believes(Mutation.ConfirmedSourcesDocumentNothing);
+        if (s.From is not null && !confirmed && !believes(Mutation.ForeignSourcesDocument)) return false;
         return s.Kind is SourceType.PartsList or SourceType.Manual or SourceType.Bulletin or SourceType.Standard;
     }
 
@@ -94,7 +99,7 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
                 Id = claim.Id, Part = claim.Part.Id, At = claim.At?.Id, Replaces = claim.Replaces?.Id, Where = claim.Where?.Id,
                 Positive = verdict != Verdict.DoesNotFit, Basis = Effective(claim, written), OnlyIf = claim.OnlyIf,
                 Change = claim.Change, Run = claim.Run, Damaged = claim.NeighboursDamaged, Machine = claim.Machine?.Id,
-                Date = claim.Date,
+                Date = claim.Date, Shop = ShopOf(claim.Id),
             };
             yield return forward;
             // "both-ways states the reverse too; the reverse of ran or seated counts as measured"
@@ -150,6 +155,8 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
         foreach (var other in library.Claims.Values)
         {
             if (other.Withdraws?.Id != id) continue;
+            // "its withdrawals work on its own claims only"
+            if (ShopOf(other.Id) != ShopOf(id) && !believes(Mutation.ForeignWithdrawalsWork)) continue;
             if (other.Retired && !believes(Mutation.RetiredClaimsCount)) continue;
             if (believes(Mutation.WithdrawnWithdrawalsStillWork) || !IsWithdrawn(other.Id)) return true;
         }
@@ -171,18 +178,22 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
                 if (listed && !believes(Mutation.FittingOfListedPartSaysToo)) continue;
                 var id = repair.Id + "/" + position.Id;
                 if (IsWithdrawn(id) && !believes(Mutation.WithdrawalOfARepairDoesNothing)) continue;
-                var (run, failed) = repair.Machine is null ? (null, false) : RunOf(repair, position);
+                var own = repair.Machine is { } machine && (ShopOf(machine.Id) == ShopOf(repair.Id) || believes(Mutation.ForeignRepairsReadOurCounters));
+                var (run, failed) = own ? RunOf(repair, position) : (null, false);
                 yield return new NaiveStatement
                 {
                     Id = id, Part = fitting.Part.Id, At = position.Address, Positive = true,
                     Basis = BasisOf(fitting.Part.Id, run, failed), Run = run,
                     Change = believes(Mutation.FittingChangeIgnored) ? null : fitting.Change,
                     Damaged = believes(Mutation.FittingNeighboursIgnored) ? null : repair.NeighboursDamaged,
-                    Machine = believes(Mutation.FittingInNoMachine) ? null : repair.Machine?.Id, Date = repair.Date,
+                    Machine = believes(Mutation.FittingInNoMachine) ? null : repair.Machine?.Id, Date = repair.Date, Shop = ShopOf(repair.Id),
                 };
             }
         }
     }
+
+    // "addressed library:id from here"
+    private static string ShopOf(string id) => id.Contains(':', StringComparison.Ordinal) ? id.Split(':')[0] : "";
 
     // "seated, and ran with the counts"; "A part that came out broken or worn before share-of-life counts as seated":
     // one whose life is unknown, or counted in another unit, has not reached it.
@@ -204,7 +215,7 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
     {
         // Repairs of that machine after this one, by date and then by id.
         var later = library.Repairs.Values
-            .Where(r => (!r.Retired || believes(Mutation.RetiredRepairsCount)) && r.Machine?.Id == start.Machine!.Value.Id)
+            .Where(r => (!r.Retired || believes(Mutation.RetiredRepairsCount)) && r.Machine?.Id == start.Machine!.Value.Id && IsOfItsShop(r, start))
             .Where(r => r.Date > start.Date || (r.Date == start.Date && string.CompareOrdinal(r.Id, start.Id) > 0))
             .OrderBy(r => believes(Mutation.RepairsById) ? PartialDate.Unknown : r.Date).ThenBy(r => r.Id, StringComparer.Ordinal);
         var end = later.FirstOrDefault(r => Ends(r, position));
@@ -238,6 +249,9 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
         return (new Count(run, first.Unit), failed);
     }
 
+    private bool IsOfItsShop(Repair repair, Repair start) =>
+        ShopOf(repair.Id) == ShopOf(start.Id) || believes(Mutation.ForeignRepairsReadOurCounters);
+
     private bool Ends(Repair repair, Position position)
     {
         if (repair.Removed.Any(r => r.Position.Id == position.Address || believes(Mutation.OtherPositionEnds)) &&
@@ -269,7 +283,7 @@ internal sealed class NaiveStatements(Library library, Func<Mutation, bool> beli
                     points.Add((reading.Date, reading.Count.Value, reading.Count.Unit, reading.Reset));
         }
         foreach (var repair in library.Repairs.Values)
-            if (repair.Machine?.Id == start.Machine!.Value.Id && (!repair.Retired || believes(Mutation.RetiredRepairsCount)) &&
+            if (repair.Machine?.Id == start.Machine!.Value.Id && IsOfItsShop(repair, start) && (!repair.Retired || believes(Mutation.RetiredRepairsCount)) &&
                 repair.Counter is { } count && (!believes(Mutation.RepairsAreNoReadings) || repair == start))
                 points.Add((repair.Date, count.Value, count.Unit, false));
         return points;

@@ -29,6 +29,7 @@ internal sealed class RandomLibraries
     private static readonly Place Nowhere = new("random.yaml", 1, 1);
     private static readonly string[] Words = ["good", "ok", "sound", "undamaged", "clean", "dirty", "worn", "seized", "cracked", "worn"];
     private static readonly string?[] Serials = [null, "5", "10", "15", "20", "25", "K7", "k15", "K-2"];
+    private const string Mill = "mill";
     private readonly Random _random;
     private readonly Theme _theme;
     private readonly List<IRecord> _records = [];
@@ -64,6 +65,7 @@ internal sealed class RandomLibraries
         {
             Id = "the-shop", Place = Nowhere, Title = "The shop", Mains = Pick<decimal?>(230, 230, 120, null),
             AcceptFrom = Pick(Basis.Seated, Basis.Seated, Basis.Told, Basis.Offered, Basis.Measured, Basis.Moulded, Basis.Ran, Basis.Proven, Basis.Documented),
+            Confirmed = Chance(50) ? [To(_sources[2])] : [],
             Proving = new Proving(Pick(500, 1000), Pick(10, 100), Pick(0.25m, 0.5m), Pick(50, 100)),
         };
         return new Draft(card, _records);
@@ -79,7 +81,7 @@ internal sealed class RandomLibraries
         ];
         _sources = [.. types.Select((_, i) => "source-" + (i + 1))];
         for (var i = 0; i < types.Length; i++)
-            _records.Add(new Source { Id = _sources[i], Place = Nowhere, Kind = types[i], Title = "Source", Retired = i > 0 && Chance(10) });
+            _records.Add(new Source { Id = _sources[i], Place = Nowhere, Kind = types[i], Title = "Source", Retired = i > 0 && Chance(10), From = i == 2 && Chance(40) ? Mill : null });
     }
 
     private void MakeParts()
@@ -213,9 +215,10 @@ internal sealed class RandomLibraries
             var neighbour = Pick(places);
             if (neighbour.Address != place.Address && neighbour.Id != place.Id && Chance(35))
                 fitted.Add(new Fitting(To(neighbour.Address), To(Pick(_parts)), null, new Dictionary<string, string>(), null, null, Nowhere));
+            var elsewhere = Chance(12) ? Mill + ":" : "";
             var repair = new Repair
             {
-                Id = "repair-" + i, Place = Nowhere, Machine = bench ? null : To(machine.Id), Unit = bench ? To(Pick("spare-1", "spare-2")) : null,
+                Id = elsewhere + "repair-" + i, Place = Nowhere, Machine = bench ? null : To(Chance(50) ? machine.Id : elsewhere + machine.Id), Unit = bench ? To(Pick("spare-1", "spare-2")) : null,
                 Date = Chance(92) ? Day(day) : Pick(new PartialDate(2026, 2, 0), PartialDate.Unknown), Counter = counter, Fitted = fitted,
                 Removed = Chance(55) ? [new Removal(To(place.Address), To(Pick(_parts)), null, Chance(55) ? Pick(Words) : null, null)] : [],
                 Found = Chance(40) ? [new Finding(To(place.Address), Pick(Words), null)] : [],
@@ -237,12 +240,13 @@ internal sealed class RandomLibraries
         var parts = _parts.OrderBy(_ => _random.Next()).ToArray();
         for (var i = _theme == Theme.Repairs ? _random.Next(6, 14) : _random.Next(6, 26); i > 0; i--)
         {
+            var elsewhere = Chance(On(Theme.Runs, 25, 12)) ? Mill + ":" : "";
             var claim = new Claim
             {
-                Id = "claim-" + (10 + i), Place = Nowhere, Part = To(Favoured(parts)), At = To(Favoured(places).Address),
+                Id = elsewhere + "claim-" + (10 + i), Place = Nowhere, Part = To(Favoured(parts)), At = To(Favoured(places).Address),
                 Verdict = Pick(Verdict.Fits, Verdict.Fits, Verdict.Fits, Verdict.Fits, Verdict.FitsWithChange, Verdict.DoesNotFit),
                 Basis = Chance(On(Theme.Runs, 75, 40)) ? Basis.Ran : Pick(Basis.Documented, Basis.Documented, Basis.Seated, Basis.Moulded, Basis.Measured, Basis.Offered, Basis.Told),
-                OnlyIf = MaybeCondition(On(Theme.Chains, 10, On(Theme.Conditions, 70, 40))), Machine = Chance(On(Theme.Runs, 85, 60)) ? To(Pick(_machines).Id) : null,
+                OnlyIf = MaybeCondition(On(Theme.Chains, 10, On(Theme.Conditions, 70, 40))), Machine = Chance(On(Theme.Runs, 85, 60)) ? To(elsewhere + Pick(_machines).Id) : null,
                 NeighboursDamaged = Chance(On(Theme.Runs, 10, 20)) ? true : Pick<bool?>(null, false), Source = SomeSource(),
                 Date = Chance(10) ? PartialDate.Unknown : Day(_random.Next(1, 6)), Retired = Chance(4),
             };

@@ -27,7 +27,8 @@ internal static class Shrinking
         var library = draft.Freeze();
         var there = library.Records.Keys.Concat(library.Families.Values.SelectMany(f => f.Assemblies).SelectMany(a => a.Positions).Select(p => p.Address))
             .Concat(library.Repairs.Values.SelectMany(r => r.Fitted.Select(f => r.Id + "/" + f.Position.Id.Split('/')[^1]))).ToHashSet();
-        return draft.Records.SelectMany(Names).All(r => r is not { } name || there.Contains(name.Id));
+        // Machines of another shop are named, but not on record.
+        return draft.Records.SelectMany(Names).All(r => r is not { } name || there.Contains(name.Id) || Owner.Of(name.Id) is not null);
     }
 
     private static IEnumerable<Ref?> Names(IRecord record) => record switch

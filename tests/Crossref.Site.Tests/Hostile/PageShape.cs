@@ -24,7 +24,7 @@ internal static class PageShape
         var policies = page.QuerySelectorAll("meta[http-equiv]").Select(m => m.GetAttribute("content")).ToList();
         if (policies is not [Policy]) yield return $"policy {string.Join('|', policies)}";
         foreach (var script in page.QuerySelectorAll("script").Where(s => s.TextContent.Length > 0)) yield return $"script {script.TextContent}";
-        foreach (var element in page.QuerySelectorAll("style, iframe, object, embed, base, link:not([rel=stylesheet]), textarea, template"))
+        foreach (var element in page.QuerySelectorAll("style, iframe, object, embed, base, link:not([rel=stylesheet]), textarea:not(:empty), template"))
             yield return element.LocalName;
         foreach (var attribute in page.All.SelectMany(e => e.Attributes))
         {

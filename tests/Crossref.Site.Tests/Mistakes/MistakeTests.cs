@@ -13,8 +13,9 @@ namespace Crossref.Site.Tests.Mistakes;
 /// </summary>
 public class MistakeTests(ITestOutputHelper output)
 {
-    // Of files and pictures as such, not of what is written; each has its folder below Diagnostics.
-    private static readonly string[] NotPlanted = [FileCodes.LinkOut.Code, FileCodes.Unreadable.Code, NoteCodes.PictureLarge.Code];
+    // Of files and pictures as such, not of what is written, of the inbox, and of copies; each has its folder below Diagnostics.
+    private static readonly string[] NotPlanted =
+        [FileCodes.LinkOut.Code, FileCodes.Unreadable.Code, NoteCodes.PictureLarge.Code, .. InboxCodes.All.Concat(SharingCodes.All).Select(c => c.Code)];
 
     private readonly Bed _bed = Bed.Full();
 

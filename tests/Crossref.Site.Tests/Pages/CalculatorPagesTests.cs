@@ -50,6 +50,17 @@ public sealed class CalculatorPagesTests
 
     [Theory]
     [MemberData(nameof(Names))]
+    public void Only_a_calculator_for_a_kind_of_part_lists_parts_and_only_its_page_loads_them(string name)
+    {
+        var seeks = Calculators.All.Single(c => c.Name == name).Seeks is not null;
+        string[] expected = seeks ? [$"calculators/{name}.html"] : [];
+        Assert.Equal(expected, SmallLibrary.Html(Site).Where(f => f.AsText().Contains($"calculator-parts-{name}.js", StringComparison.Ordinal)).Select(f => f.Path));
+        Assert.Equal(seeks, Site.ContainsKey($"calculator-parts-{name}.js"));
+        Assert.Equal(seeks, Site[$"calculators/{name}.html"].AsText().Contains("class=\"on-record\"", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
     public void Questions_of_the_bench_are_answered(string name)
     {
         var calculator = Calculators.All.Single(c => c.Name == name);

@@ -101,6 +101,16 @@ public sealed class InterchangePagesTests
         Assert.True(figures > 20, $"only {figures} figures");
     }
 
+    [Fact]
+    public void A_lamp_for_other_mains_is_ruled_out_by_its_volts_in_words_and_in_the_table()
+    {
+        var page = Parse("positions/tarrock-t40/fixing--lamp-main.html");
+        var refused = page.QuerySelectorAll(".refused").Single(r => r.TextContent.Contains("HL-362-900", StringComparison.Ordinal));
+        Assert.Contains("voltage 100 V, where 230 V or 120 V belongs (TO4-1130.01, TO4-1135.01)", refused.TextContent, StringComparison.Ordinal);
+        var row = page.QuerySelectorAll(".beside tbody tr").Single(r => r.QuerySelector("th")!.TextContent == "HL-362-900");
+        Assert.Equal(["differs", "agrees", "agrees", "agrees", "agrees"], row.QuerySelectorAll("td .sub").Select(c => c.TextContent));
+    }
+
     private static string? BestWord(string part, string family)
     {
         string? best = null;

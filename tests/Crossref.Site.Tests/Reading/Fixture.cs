@@ -1,6 +1,7 @@
 using System.Text;
 using Crossref.Core.Checking;
 using Crossref.Site.Reading;
+using Crossref.Site.Recording;
 
 namespace Crossref.Site.Tests.Reading;
 
@@ -43,7 +44,8 @@ internal sealed class Fixture(string name)
     }
 
     /// <summary>Everything wrong with a folder, as it is printed.</summary>
-    internal static string Diagnostics(string folder) => DiagnosticText.Format(ContentReader.Read(folder).Check(Today));
+    internal static string Diagnostics(string folder) =>
+        DiagnosticText.Format(DiagnosticOrder.Sort(ContentReader.Read(folder).Check(Today).Concat(Inbox.Look(folder, Today).Diagnostics)));
 
     internal static byte[] Encode(byte[] bytes, Encodings encoding) => encoding switch
     {

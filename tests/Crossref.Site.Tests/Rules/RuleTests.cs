@@ -45,6 +45,8 @@ public sealed class RuleTests
         {
             File.WriteAllText(Path.Combine(folder.FullName, "shop.yaml"), example.Shop);
             if (example.Records.Length > 0) File.WriteAllText(Path.Combine(folder.FullName, "example.yaml"), example.Records);
+            foreach (var (path, text) in example.Files.Where(f => f.Key.StartsWith("from/", StringComparison.Ordinal)))
+                File.WriteAllText(Path.Combine(Directory.CreateDirectory(Path.Combine(folder.FullName, path)).FullName, "theirs.yaml"), text);
             var read = ContentReader.Read(folder.FullName);
             Assert.DoesNotContain(read.Diagnostics.Select(DiagnosticText.Format), _ => true);
             return read.Library!;

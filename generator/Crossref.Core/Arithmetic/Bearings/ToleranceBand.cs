@@ -14,7 +14,7 @@ public sealed record ToleranceBand(string Name, double Over, double Including, I
 
     /// <summary>The band of that name for a nominal size; null outside the table.</summary>
     internal static ToleranceBand? For(IEnumerable<ToleranceBand> bands, string name, double size) =>
-        bands.FirstOrDefault(b => b.Name == name && size > b.Over && size <= b.Including);
+        bands.FirstOrDefault(b => b.Name == name && size > b.Over + 1e-9 && size <= b.Including + 1e-9);
 
     internal static ToleranceBand From(string name, string over, string including, string low, string high) =>
         new(name, Number(over), Number(including), new Interval(Number(low), Number(high)));

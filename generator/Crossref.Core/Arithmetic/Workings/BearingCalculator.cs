@@ -54,7 +54,7 @@ internal static class BearingCalculator
         foreach (var name in Sizes)
         {
             if (known.TryGetValue(name, out var size)) sizes[name] = size;
-            else if (inputs.Quantity(name) is { } quantity) sizes[name] = new Size(quantity.ToString(), quantity);
+            else if (inputs.Quantity(name) is { } quantity) sizes[name] = Sought.Written(quantity);
         }
         return new Sought(PartKind.Find("bearing")!, sizes);
     }

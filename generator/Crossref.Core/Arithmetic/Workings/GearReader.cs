@@ -60,13 +60,10 @@ internal static class GearReader
     internal static Sought Sought(CalculatorInputs inputs, GearSizes gear)
     {
         var sizes = new Dictionary<string, Size>(StringComparer.Ordinal);
-        void Add(string name, Quantity? quantity)
-        {
-            if (quantity is { } known) sizes[name] = new Size(known.ToString(), known);
-        }
-        if (gear.Module is { } m) Add("module", new Quantity(Math.Round((decimal)m.Middle, 6), Math.Round((decimal)m.HalfWidth, 6), Dimension.Length));
-        foreach (var name in new[] { "teeth", "face", "helix", "pressure-angle", "bore" }) Add(name, inputs.Quantity(name));
-        if (gear.Helix == Interval.Exactly(0)) Add("helix", new Quantity(0, 0, Dimension.Angle));
+        if (gear.Module is { } module) sizes["module"] = Arithmetic.Sought.WorkedOut(module, Dimension.Length);
+        foreach (var name in new[] { "teeth", "face", "helix", "pressure-angle", "bore" })
+            if (inputs.Quantity(name) is { } quantity) sizes[name] = Arithmetic.Sought.Written(quantity);
+        if (gear.Helix == Interval.Exactly(0)) sizes["helix"] = Arithmetic.Sought.Written(new Quantity(0, 0, Dimension.Angle));
         if (gear.Hand is { } hand) sizes["hand"] = new Size(Word(hand), null);
         return new Sought(PartKind.Find("gear")!, sizes);
     }

@@ -66,11 +66,9 @@ internal static class SpringCalculator
 
     private static Sought Seek(CalculatorInputs inputs, Interval rate)
     {
-        var sizes = new Dictionary<string, Size>(StringComparer.Ordinal) { ["rate"] = Whole(new Quantity((decimal)rate.Middle, (decimal)rate.HalfWidth, Dimension.SpringRate)) };
+        var sizes = new Dictionary<string, Size>(StringComparer.Ordinal) { ["rate"] = Sought.WorkedOut(rate, Dimension.SpringRate) };
         foreach (var name in new[] { "wire", "free-length" })
-            if (inputs.Quantity(name) is { } quantity) sizes[name] = Whole(quantity);
+            if (inputs.Quantity(name) is { } quantity) sizes[name] = Sought.Written(quantity);
         return new Sought(PartKind.Find("spring")!, sizes);
     }
-
-    private static Size Whole(Quantity quantity) => new(quantity.ToString(), quantity);
 }

@@ -101,8 +101,8 @@ internal static class ThermistorCalculator
     private static Sought Sought(CalculatorInputs inputs)
     {
         var sizes = new Dictionary<string, Size>(StringComparer.Ordinal);
-        if (inputs.Quantity("r25") is { } r25) sizes["r25"] = new Size(r25.ToString(), r25);
-        if (inputs.Quantity("beta") is { } beta) sizes["beta"] = new Size(beta.ToString(), beta);
+        foreach (var name in new[] { "r25", "beta" })
+            if (inputs.Quantity(name) is { } quantity) sizes[name] = Arithmetic.Sought.Written(quantity);
         return new Sought(PartKind.Find("thermistor")!, sizes);
     }
 }

@@ -1,8 +1,8 @@
 namespace Crossref.Core.Checking.Rules;
 
 /// <summary>Part numbers as one compares them.</summary>
-internal static class NumberForm
+public static class NumberForm
 {
     /// <summary>Capitals and digits only: dashes, spaces, dots and slashes are written by one and left out by another.</summary>
-    internal static string Of(string number) => string.Concat(number.Where(char.IsLetterOrDigit)).ToUpperInvariant();
+    public static string Of(string number) => string.Concat(number.Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }

@@ -14,6 +14,11 @@ internal sealed class WithdrawsOtherFact : IRule
     {
         foreach (var claim in scope.Whole<Claim>())
         {
+            if (claim.Withdraws is { } other && Owner.Of(other.Id) != Owner.Of(claim.Id))
+            {
+                yield return Code.At(other.Place, $"'{other.Id}' is a claim of {scope.Library.ShopName(scope.Library.ShopOf(other.Id))}", "write a claim of your own that says otherwise; only its own library takes a claim back");
+                continue;
+            }
             if (claim.Withdraws is not { } to || FactOf(scope, to) is not { } fact || FactOf(scope, claim) is not { } own || fact == own) continue;
             yield return Code.At(to.Place, $"'{to.Id}' is about {fact.Part} {(fact.At is { } at ? $"at {at}" : $"for {fact.Replaces}")}",
                 "withdraw a claim about the same part and the same position or part");

@@ -11,6 +11,7 @@ internal static class CalculatorTables
     internal static JsonObject All() => new()
     {
         ["units"] = Units(),
+        ["tolerances"] = TolerancesTable.Json(),
         ["bearings"] = BearingTables.All(),
         ["limits"] = LimitsTable.All(),
         ["materials"] = MaterialTable.All(),

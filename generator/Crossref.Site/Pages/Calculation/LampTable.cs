@@ -1,8 +1,5 @@
 using System.Text.Json.Nodes;
 using Crossref.Core.Arithmetic.Lamps;
-using Crossref.Core.Quantities;
-using Crossref.Core.Records;
-using Crossref.Core.Sizes;
 
 namespace Crossref.Site.Pages.Calculation;
 
@@ -20,18 +17,6 @@ internal static class LampTable
         ["mildLife"] = CalculatorTables.Json(Rerating.MildLife),
         ["reach"] = Rerating.Reach,
         ["supplies"] = new JsonArray([.. SupplyVoltage.All.Select(s => new JsonObject { ["volts"] = s.Volts, ["band"] = CalculatorTables.Json(s.Band), ["source"] = s.Source })]),
-        ["tolerances"] = new JsonObject(PartKind.Find("lamp")!.Deciding.Where(a => SizeName.Find(a)!.Measures is not null).Select(Tolerance)),
         ["cautions"] = CalculatorTables.Json(LampCautions.All),
     };
-
-    // Lengths have a table of bands, everything else a share of the value.
-    private static KeyValuePair<string, JsonNode?> Tolerance(string attribute)
-    {
-        var (share, reason) = WorkingTolerance.Of(PartKind.Find("lamp")!, attribute, 1);
-        var json = new JsonObject { ["reason"] = reason };
-        if (SizeName.Find(attribute)!.Measures == Dimension.Length)
-            json["bands"] = new JsonArray([.. GeneralTolerance.Bands.Select(b => new JsonObject { ["upTo"] = b.UpTo, ["deviation"] = b.Deviation })]);
-        else json["share"] = share;
-        return KeyValuePair.Create(attribute, (JsonNode?)json);
-    }
 }

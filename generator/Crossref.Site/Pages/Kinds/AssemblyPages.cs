@@ -26,7 +26,7 @@ internal sealed class AssemblyPages(Desk desk)
         Positions = [.. assembly.Positions.Select(p => Row(p, links))],
         Chains = [.. assembly.Positions.Where(p => p.DamagesNext.Count > 0).Select(p => Phrase.Joined(" → ", BenchViews.Chain(desk, p).Prepend(p.Address).Select(a => links.Position(a))))],
         Fragile = [.. Fragile(assembly, links)],
-        Units = [.. RecordIndex.Sorted(desk.Library.Units.Values).Where(u => u.Assembly.Id == assembly.Address).Select(new UnitViews(desk, links).Of)],
+        Units = [.. RecordIndex.Ours(desk.Library.Units.Values).Where(u => u.Assembly.Id == assembly.Address).Select(new UnitViews(desk, links).Of)],
         Notes = [.. Notes(assembly).Select(n => links.Record(n.Id))],
         Repairs = [.. desk.Index.RepairsInside(assembly.Address).Select(r => new RepairLines(desk, links).Of(r))],
         Note = assembly.Note,

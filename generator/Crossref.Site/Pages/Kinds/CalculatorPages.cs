@@ -27,9 +27,11 @@ internal sealed class CalculatorPages(Desk desk)
         return new Sheet(path, "calculator.html", "Calculator", calculator.Title, Crumbs.Of(links, links.Overview("calculators", "Calculators")), view)
         {
             Reference = "crossref " + calculator.Name,
-            Scripts = ["calculator.js", CalculatorScript.Path, $"calculator-{calculator.Name}.js", "calculator-form.js"],
+            Scripts = ["calculator.js", CalculatorScript.Path, $"calculator-{calculator.Name}.js", .. Parts(calculator), "calculator-form.js"],
         };
     }
+
+    private static IReadOnlyList<string> Parts(Calculator calculator) => calculator.Seeks is { } kind ? ["calculator-parts.js", PartsScript.Path(kind)] : [];
 
     private static IReadOnlyList<Link> Questions(Calculator calculator, PageLinks links) =>
         [.. BenchQuestions.Of(calculator.Name).Select(q => new Link($"{links.Href(PageMap.Of(calculator))}#{q.State}", q.Question))];

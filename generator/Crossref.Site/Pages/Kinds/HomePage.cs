@@ -24,7 +24,7 @@ internal sealed class HomePage(Desk desk)
         return new HomeView
         {
             Symptoms = [.. RecordIndex.InUse(library.Symptoms.Values).OrderBy(s => s.Name, StringComparer.Ordinal).Select(s => links.Record(s.Id))],
-            Machines = [.. RecordIndex.Sorted(library.Machines.Values).Select(machines.Of)],
+            Machines = [.. RecordIndex.Ours(library.Machines.Values).Select(machines.Of)],
             Families = [.. Families(links)],
             Findings = [.. Findings(links).Take(NewestFindings)],
             Disputes = [.. disputes.Places, .. disputes.Machines, .. disputes.Comparisons],

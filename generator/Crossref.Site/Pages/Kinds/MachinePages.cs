@@ -30,7 +30,7 @@ internal sealed class MachinePages(Desk desk)
             Note = machine.Note,
         };
         var crumbs = Crumbs.Of(links, links.Overview("machines", "Machines"));
-        return new Sheet(path, "machine.html", "Machine", machine.Name ?? machine.Id, crumbs, view) { Reference = machine.Id };
+        return new Sheet(path, "machine.html", "Machine", desk.Library.MachineName(machine.Id), crumbs, view) { Reference = machine.Id };
     }
 
     private IEnumerable<Pair> Facts(Machine machine, PageLinks links)

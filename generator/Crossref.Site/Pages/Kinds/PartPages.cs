@@ -100,7 +100,7 @@ internal sealed class PartPages(Desk desk)
         return new WhereRow(links.Position(address), links.Family(position.Family), assembly.Name, standing, reason, checkFirst, []);
     }
 
-    private IEnumerable<Phrase> OnOrder(Part part, PageLinks links) => RecordIndex.InUse(desk.Library.Orders.Values)
+    private IEnumerable<Phrase> OnOrder(Part part, PageLinks links) => RecordIndex.Ours(desk.Library.Orders.Values)
         .Where(o => o.Part.Id == part.Id && o.Received is null).OrderBy(o => o.Expected).ThenBy(o => o.Id, StringComparer.Ordinal)
         .Select(o => Phrase.Of(
             $"{o.Quantity} on order, ", links.Record(o.Id), o.Expected.IsUnknown ? ", no date" : $", expected {o.Expected}",

@@ -17,6 +17,7 @@ internal sealed class PositionPages(Desk desk)
         return new Sheet(path, "position.html", "Position", position.Name, Crumbs.Of(links, position), View(position, links))
         {
             Reference = position.Address,
+            Scripts = RecordPage.Here,
         };
     }
 
@@ -52,6 +53,8 @@ internal sealed class PositionPages(Desk desk)
             Repairs = [.. desk.Index.RepairsAt(position.Address).Select(r => new RepairLines(desk, links).Of(r, position.Address))],
             Pictures = desk.PicturesFor(links, position.Pictures),
             Note = position.Note,
+            Address = position.Address,
+            Record = new Link($"{links.Href(RecordPage.Path)}#at={position.Address}{(desk.Library.MachinesOf(position.Family).ToList() is [var only] ? "&machine=" + only.Id : "")}", "Record what you found here"),
         };
     }
 

@@ -18,11 +18,11 @@ internal sealed class ShelfPage(Desk desk)
     private ShelfView View(PageLinks links)
     {
         var parts = new CandidateViews(desk, links);
-        var bags = RecordIndex.Sorted(desk.Library.Bags.Values).OrderBy(b => b.Bin is null).ThenBy(b => b.Bin, BinOrder.Instance)
+        var bags = RecordIndex.Ours(desk.Library.Bags.Values).OrderBy(b => b.Bin is null).ThenBy(b => b.Bin, BinOrder.Instance)
             .Select(b => Row(b, parts, links)).ToList();
-        var units = RecordIndex.Sorted(desk.Library.Units.Values).ToLookup(u => House.MachineOf(desk.Library, u) is null);
+        var units = RecordIndex.Ours(desk.Library.Units.Values).ToLookup(u => House.MachineOf(desk.Library, u) is null);
         var unitViews = new UnitViews(desk, links);
-        var orders = RecordIndex.InUse(desk.Library.Orders.Values).ToLookup(o => o.Received is null);
+        var orders = RecordIndex.Ours(desk.Library.Orders.Values).ToLookup(o => o.Received is null);
         return new ShelfView
         {
             Bags = [.. bags.Where(b => b.Left > 0)],
@@ -30,8 +30,21 @@ internal sealed class ShelfPage(Desk desk)
             Idle = [.. units[true].Select(unitViews.Of)],
             Running = [.. units[false].Select(unitViews.Of)],
             Coming = [.. orders[true].OrderBy(o => o.Expected).ThenBy(o => o.Id, StringComparer.Ordinal).Select(o => Row(o, parts, links))],
+            Elsewhere = [.. Elsewhere(parts, links)],
             Came = [.. orders[false].OrderByDescending(o => o.Received).ThenBy(o => o.Id, StringComparer.Ordinal).Select(o => Row(o, parts, links))],
         };
+    }
+
+    // What another shop had when its records were copied. It may be gone, and nobody counts on it here.
+    private IEnumerable<ElsewhereRow> Elsewhere(CandidateViews parts, PageLinks links)
+    {
+        foreach (var bag in RecordIndex.Sorted(desk.Library.Bags.Values).Where(Owner.IsElsewhere))
+            yield return new ElsewhereRow(
+                PageMap.Anchor(bag.Id), desk.Library.ShopName(Owner.Of(bag.Id)!), Phrase.Of($"{bag.Quantity} × ", links.Part(bag.Part.Id)),
+                parts.Part(bag.Part.Id).Name, $"bag {Owner.Local(bag.Id)}, {CandidateViews.GradeText(bag.Grade)}, bagged {bag.Date}");
+        foreach (var unit in RecordIndex.Sorted(desk.Library.Units.Values).Where(u => Owner.IsElsewhere(u) && House.MachineOf(desk.Library, u) is null))
+            yield return new ElsewhereRow(
+                PageMap.Anchor(unit.Id), desk.Library.ShopName(Owner.Of(unit.Id)!), Phrase.Of(links.Record(unit.Assembly.Id)), links.Family(unit.Family.Id).Text, $"idle unit {Owner.Local(unit.Id)}");
     }
 
     private BagRow Row(Bag bag, CandidateViews parts, PageLinks links) => new()

@@ -20,9 +20,7 @@ internal sealed class SourcePages(Desk desk)
         var view = new SourceView
         {
             Facts = [.. Facts(source)],
-            Weight = source.Documents
-                ? "It documents: what it says of a part and a place stands as documented."
-                : "It documents nothing: a statement in it counts for what somebody did or saw, never for more.",
+            Weight = Weight(source),
             Claims = [.. desk.Index.ClaimsFrom(source.Id).Take(MostClaims).Select(new ClaimLines(desk, links).Of)],
             MoreClaims = Math.Max(desk.Index.ClaimsFrom(source.Id).Count() - MostClaims, 0),
             AllClaims = links.Overview("claims", "all claims"),
@@ -35,8 +33,17 @@ internal sealed class SourcePages(Desk desk)
         return new Sheet(path, "source.html", "Source", source.Title, Crumbs.Of(links, links.Overview("sources", "Sources")), view) { Reference = source.Id };
     }
 
-    private static IEnumerable<Pair> Facts(Source source)
+    private string Weight(Source source) => source switch
     {
+        { Documents: false } => "It documents nothing: a statement in it counts for what somebody did or saw, never for more.",
+        { From: { } shop } when !desk.Library.Documents(new Ref(source.Id, source.Place)) =>
+            $"It came from {desk.Library.ShopName(shop)} and documents nothing here yet. Look at it; if it is what it says, write its id under confirmed: in the library's own document.",
+        _ => "It documents: what it says of a part and a place stands as documented.",
+    };
+
+    private IEnumerable<Pair> Facts(Source source)
+    {
+        if (source.From is { } shop) yield return new Pair("Came from", desk.Library.ShopName(shop));
         yield return new Pair("Type", Words.Of(source.Kind).Replace('-', ' '));
         yield return new Pair("Dated", source.Dated.ToString());
         yield return new Pair("Kept", source.Kept ?? "not on record");

@@ -22,7 +22,7 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
         var document = Markdown.Parse(note.Markdown, NotePipeline.Instance);
         // The page has the first heading already.
         foreach (var heading in document.Descendants<HeadingBlock>()) heading.Level = Math.Min(heading.Level + 1, 6);
-        foreach (var link in document.Descendants<LinkInline>().ToList()) Rewrite(link);
+        foreach (var link in document.Descendants<LinkInline>().ToList()) Rewrite(link, note);
         foreach (var link in document.Descendants<AutolinkInline>().ToList()) link.ReplaceBy(new LiteralInline(link.Url));
         foreach (var table in document.Descendants<Table>()) AlignByClass(table);
         using var html = new StringWriter { NewLine = "\n" };
@@ -34,10 +34,10 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
         return new Markup(html.ToString());
     }
 
-    private void Rewrite(LinkInline link)
+    private void Rewrite(LinkInline link, Note note)
     {
         var target = link.Url ?? "";
-        var href = link.IsImage ? desk.PictureHref(links, Uri.UnescapeDataString(target)) : RecordHref(target);
+        var href = link.IsImage ? desk.PictureHref(links, Owner.FileNamedIn(note.Place.File, Uri.UnescapeDataString(target))) : RecordHref(target, note);
         if (href is not null)
         {
             link.Url = href;
@@ -60,10 +60,14 @@ internal sealed class NoteHtml(Desk desk, PageLinks links)
         foreach (var column in table.ColumnDefinitions) column.Alignment = null;
     }
 
-    private string? RecordHref(string target)
+    // Another library's note speaks of its own records where it has them.
+    private string? RecordHref(string target, Note note)
     {
         var colon = target.IndexOf(':', StringComparison.Ordinal);
-        return colon <= 0 ? null : links.Record(target[(colon + 1)..]).Href;
+        if (colon <= 0) return null;
+        var id = target[(colon + 1)..];
+        var theirs = Owner.OfFile(note.Place.File) is { } library ? Owner.Address(library, id) : id;
+        return links.Record(desk.Library.Records.ContainsKey(theirs) ? theirs : id).Href;
     }
 
     private sealed class BlockAsText : HtmlObjectRenderer<HtmlBlock>

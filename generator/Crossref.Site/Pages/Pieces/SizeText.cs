@@ -9,18 +9,9 @@ internal sealed class SizeText(bool inches)
 {
     private const decimal MillimetresPerInch = 25.4m;
 
-    // Names that are short to write and unclear to read. The module is a millimetre measure wherever it is used.
-    private static readonly Dictionary<string, string> Names = new(StringComparer.Ordinal)
-    {
-        ["outside"] = "outside diameter", ["face"] = "face width", ["grease-temp"] = "grease temperature", ["temp"] = "temperature rating",
-        ["helix"] = "helix angle", ["lit-length"] = "lit length", ["overall-length"] = "overall length", ["journal"] = "journal diameter",
-        ["r25"] = "resistance at 25 °C", ["beta"] = "B value", ["trip"] = "trips at", ["amps"] = "current", ["volts"] = "voltage", ["watts"] = "power",
-        ["free-length"] = "free length", ["wire"] = "wire diameter", ["pressure-angle"] = "pressure angle", ["rate"] = "spring rate",
-    };
-
     internal string Unit => inches ? "in" : "mm";
 
-    internal static string NameOf(string attribute) => Names.GetValueOrDefault(attribute) ?? attribute.Replace('-', ' ');
+    internal static string NameOf(string attribute) => SizeName.InWords(attribute);
 
     /// <summary>A size with its unit.</summary>
     internal string Of(string attribute, Size size)

@@ -49,4 +49,8 @@ public sealed record PositionView
     public required IReadOnlyList<PictureView> Pictures { get; init; }
     /// <summary>A remark.</summary>
     public string? Note { get; init; }
+    /// <summary>The position's address.</summary>
+    public required string Address { get; init; }
+    /// <summary>The form for a finding, filled in with this place.</summary>
+    public required Link Record { get; init; }
 }

@@ -13,6 +13,8 @@ public sealed record ShelfView
     public required IReadOnlyList<UnitView> Running { get; init; }
     /// <summary>Orders on the way.</summary>
     public required IReadOnlyList<OrderRow> Coming { get; init; }
+    /// <summary>What other shops had.</summary>
+    public required IReadOnlyList<ElsewhereRow> Elsewhere { get; init; }
     /// <summary>Orders that came.</summary>
     public required IReadOnlyList<OrderRow> Came { get; init; }
 }

@@ -41,6 +41,23 @@ internal sealed class ContentFolder
         return folder;
     }
 
+    /// <summary>One file alone, wherever it is.</summary>
+    internal static ContentFolder OfFile(string path, FileInfo file)
+    {
+        var folder = new ContentFolder("", _ => file.OpenRead()) { Exists = true };
+        folder._files[path] = file.Length;
+        return folder;
+    }
+
+    /// <summary>The same folder with more files in it, or with other content in some of them.</summary>
+    internal ContentFolder With(IReadOnlyDictionary<string, byte[]> files)
+    {
+        var folder = new ContentFolder(_root, file => files.TryGetValue(file, out var bytes) ? new MemoryStream(bytes, writable: false) : _open(file)) { Exists = Exists };
+        foreach (var (path, length) in _files) folder._files[path] = length;
+        foreach (var (path, bytes) in files) folder._files[path] = bytes.Length;
+        return folder;
+    }
+
     internal Stream OpenFile(string path) => _open(path);
 
     private void Walk(DirectoryInfo directory, string prefix, DiagnosticLog log)

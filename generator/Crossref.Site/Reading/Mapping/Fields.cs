@@ -82,7 +82,7 @@ internal sealed class Fields(MapNode map)
     };
 
     internal IReadOnlyList<Picture> Pictures =>
-        [.. Maps("pictures").Where(p => p.Text("file") is not null).Select(p => new Picture(p.Text("file")!, p.TextOr("shows", ""), p.PlaceOf("file")))];
+        [.. Maps("pictures").Where(p => p.Text("file") is not null).Select(p => new Picture(Owner.FileNamedIn(Place.File, p.Text("file")!), p.TextOr("shows", ""), p.PlaceOf("file")))];
 
     internal Condition OnlyIf => Map("only-if") is not { } c ? Condition.None : new Condition
     {

@@ -24,6 +24,7 @@ internal static class TextMapper
         Place = f.Place,
         Retired = f.Yes("retired"),
         Kind = f.Word<SourceType>("type") ?? SourceType.Person,
+        From = Owner.OfFile(f.Place.File),
         Title = f.TextOr("title", id),
         Dated = f.Date("dated"),
         Kept = f.Text("kept"),

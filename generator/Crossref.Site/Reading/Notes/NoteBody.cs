@@ -128,7 +128,7 @@ internal sealed class NoteBody
     private void Picture(LinkInline picture)
     {
         var words = string.Concat(picture.Descendants().OfType<LiteralInline>().Select(l => l.Content.ToString()));
-        _pictures.Add(new Picture(Uri.UnescapeDataString(picture.Url ?? ""), words, PlaceOf(picture)));
+        _pictures.Add(new Picture(Owner.FileNamedIn(_path, Uri.UnescapeDataString(picture.Url ?? "")), words, PlaceOf(picture)));
     }
 
     // Markdig counts lines and columns from 0.

@@ -1,0 +1,75 @@
+using System.CommandLine;
+using Crossref.Cli.Asking;
+using Crossref.Cli.Printing;
+using Crossref.Core.Records;
+using Crossref.Site.Recording;
+
+namespace Crossref.Cli.Commands;
+
+/// <summary><c>crossref record</c>: a finding, by flags or by questions.</summary>
+internal static class RecordCommand
+{
+    private static readonly string[] Counts = [.. Words.All<CountUnit>()];
+
+    internal static Command Create(CommonOptions options)
+    {
+        var recording = new Recording(options);
+        var ask = new Option<bool>("--ask") { Description = "Ask for what is missing, also when nobody sits at the keyboard" };
+        var flags = ClaimForm.Fields.ToDictionary(f => f.Name, FieldOption.Of, StringComparer.Ordinal);
+        var command = new Command("record", "Record a finding: a part that fits, fits with a change, or does not fit. Without flags it asks.") { recording.DryRun, ask };
+        foreach (var field in ClaimForm.Fields) command.Options.Add(flags[field.Name]);
+        command.Subcommands.Add(RecordRepairCommand.Create(options));
+        command.SetAction(parsed =>
+        {
+            var fields = FieldOption.Given(flags, parsed);
+            var missing = Missing(fields);
+            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard)) return Ask(options, recording, parsed, fields);
+            if (missing.Count > 0)
+                throw new CannotRunException($"Too little to record: {string.Join(", ", missing)} missing.", "Give them as flags; crossref record --help explains each. At a keyboard crossref record asks for them.");
+            return recording.Run(parsed, desk => [desk.Claim(Resolved(desk.Library, fields))]);
+        });
+        return command;
+    }
+
+    /// <summary>The fields with parts named by a number and positions named by their ending as their ids.</summary>
+    internal static Dictionary<string, string> Resolved(Library library, IReadOnlyDictionary<string, string> fields)
+    {
+        var resolved = new Dictionary<string, string>(fields, StringComparer.Ordinal);
+        foreach (var name in new[] { "part", "replaces" })
+            if (fields.TryGetValue(name, out var part)) resolved[name] = Known.Part(library, part);
+        if (fields.TryGetValue("at", out var at)) resolved["at"] = Known.Position(library, at, fields.GetValueOrDefault("machine"));
+        return resolved;
+    }
+
+    /// <summary>Which flags a finding still needs.</summary>
+    internal static IReadOnlyList<string> Missing(IReadOnlyDictionary<string, string> fields)
+    {
+        var missing = new List<string>();
+        void Need(bool needed, params string[] names)
+        {
+            if (needed && !names.Any(fields.ContainsKey)) missing.Add("--" + string.Join(" or --", names));
+        }
+        Need(true, "part");
+        Need(true, "at", "replaces");
+        Need(!fields.ContainsKey("withdraws"), "verdict");
+        Need(fields.ContainsKey("verdict") || !fields.ContainsKey("withdraws"), "basis");
+        Need(fields.GetValueOrDefault("basis") == Words.Of(Basis.Ran), Counts);
+        Need(fields.GetValueOrDefault("verdict") == Words.Of(Verdict.FitsWithChange), "change");
+        return missing;
+    }
+
+    private static int Ask(CommonOptions options, Recording recording, ParseResult parsed, Dictionary<string, string> fields)
+    {
+        var workspace = Workspace.Open(options, parsed);
+        if (workspace.LibraryOrErrors(parsed) is not { } library) return ExitCode.Findings;
+        var talk = new Talk(options.Input, parsed.InvocationConfiguration.Error);
+        var answers = new FindingQuestions(library, Resolved(library, fields)).Ask(talk);
+        if (answers is not null && recording.Try(parsed, desk => [desk.Claim(answers)]) is { } tried)
+        {
+            RecordPrinter.PrintPreview(tried, parsed.InvocationConfiguration.Error);
+            if (talk.Confirm("Write it down?")) return recording.Run(parsed, desk => [desk.Claim(answers)], isSeen: true);
+        }
+        talk.Say("Nothing was recorded.");
+        return ExitCode.CouldNotRun;
+    }
+}

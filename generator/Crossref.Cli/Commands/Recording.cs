@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Crossref.Cli.Printing;
+using Crossref.Core.Storing;
+using Crossref.Site.Recording;
+
+namespace Crossref.Cli.Commands;
+
+/// <summary>What every command that records does: form the records, try them, show what changes, write them.</summary>
+internal sealed class Recording(CommonOptions options)
+{
+    internal Option<bool> DryRun { get; } = new("--dry-run") { Description = "Show what would be written, and write nothing" };
+
+    /// <summary>Records what is formed. While it runs no other program changes the folder.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="form">Forms the records.</param>
+    /// <param name="isSeen">Whether somebody has just seen what changes.</param>
+    internal int Run(ParseResult parsed, Func<RecordingDesk, IReadOnlyList<NewRecord>> form, bool isSeen = false)
+    {
+        var dry = parsed.GetValue(DryRun);
+        Workspace.Require(options.Content(parsed));
+        try
+        {
+            using var store = dry ? null : ContentStore.Open(options.Content(parsed), options.Disk);
+            return Try(parsed, form) is { } proposal ? Write(parsed, proposal, store, isSeen) : ExitCode.Findings;
+        }
+        catch (StoreException e)
+        {
+            throw new CannotRunException(e.Message, e.Hint);
+        }
+    }
+
+    /// <summary>The records in the library as it would be with them, and how the parts stand; null after what is wrong was printed.</summary>
+    internal Recorded? Try(ParseResult parsed, Func<RecordingDesk, IReadOnlyList<NewRecord>> form)
+    {
+        var error = parsed.InvocationConfiguration.Error;
+        var workspace = Workspace.Open(options, parsed);
+        if (workspace.LibraryOrErrors(parsed) is not { } library)
+        {
+            error.WriteLine("Nothing was recorded. Mend the errors above first.");
+            return null;
+        }
+        var desk = new RecordingDesk(options.Content(parsed), workspace.Read, options.Today(parsed));
+        var proposal = desk.Try(form(desk));
+        if (!proposal.IsRefused)
+        {
+            var ids = proposal.Records.Select(r => r.Id).ToList();
+            return new Recorded(proposal, Standings.Of(library, proposal.After, ids), Standings.Of(proposal.After, proposal.After, ids));
+        }
+        foreach (var record in proposal.Records) RecordPrinter.PrintText(record, error);
+        DiagnosticPrinter.Print(proposal.Caused, error);
+        error.WriteLine("Nothing was recorded.");
+        return null;
+    }
+
+    private int Write(ParseResult parsed, Recorded recorded, ContentStore? store, bool isSeen)
+    {
+        store?.Apply(recorded.Proposal.Changes);
+        var output = parsed.InvocationConfiguration.Output;
+        if (options.Json(parsed)) JsonPrinter.Print(RecordPrinter.ToJson(recorded, written: store is not null), output);
+        else
+        {
+            if (store is null) RecordPrinter.PrintPreview(recorded, output);
+            else if (!isSeen) RecordPrinter.PrintChanges(recorded, output);
+            RecordPrinter.PrintFiles(recorded, written: store is not null, output);
+        }
+        return ExitCode.Fine;
+    }
+}

@@ -1,0 +1,37 @@
+using Crossref.Core.Records;
+using Crossref.Site.Reading;
+using Crossref.Site.Reading.Files;
+using Crossref.Core.Checking.Codes;
+
+namespace Crossref.Site.Sharing;
+
+/// <summary>The records of a content folder of which copies differ.</summary>
+public static class Conflicts
+{
+    /// <summary>Every open conflict, by the name of its file.</summary>
+    /// <param name="contentFolder">The folder.</param>
+    public static IReadOnlyList<Conflict> Read(string contentFolder)
+    {
+        var log = new DiagnosticLog();
+        return [.. Read(ContentFolder.Open(contentFolder, log), log)];
+    }
+
+    /// <summary>Warns of every open conflict.</summary>
+    internal static void Check(ContentFolder folder, DiagnosticLog log)
+    {
+        foreach (var conflict in Read(folder, log))
+        {
+            var keys = string.Join(", ", conflict.Keys.Select(k => k.Key.Length == 0 ? "the whole record" : k.Key));
+            log.Add(SharingCodes.OpenConflict, new Place(conflict.File, 0, 0), $"copies of {Words.Of(conflict.Type)} '{conflict.Name}' differ: {keys}",
+                "write into the record what is right, then delete this file; it shows what there is to choose from");
+        }
+    }
+
+    private static IEnumerable<Conflict> Read(ContentFolder folder, DiagnosticLog log)
+    {
+        foreach (var path in folder.Files.Keys.Where(f => f.StartsWith(ConflictFile.Folder, StringComparison.Ordinal) && f.EndsWith(".txt", StringComparison.Ordinal)))
+        {
+            if (TextFile.Read(folder, path, log, out _) is { } text && ConflictFile.Read(path, text) is { } conflict) yield return conflict;
+        }
+    }
+}

@@ -1,0 +1,4 @@
+namespace Crossref.Browser.Tests.Recording;
+
+[Collection(FirefoxFixture.Collection)]
+public sealed class FirefoxRecordPageTests(FirefoxFixture firefox) : RecordPageTests(firefox);
