@@ -6,8 +6,8 @@ namespace Crossref.Fault.Tests;
 /// <summary>The real executable is killed at random moments.</summary>
 public class KillTests
 {
-    // Four scenarios make more than two hundred.
-    private const int Kills = 52;
+    // Seven scenarios make more than two hundred.
+    private const int Kills = 30;
 
     [Theory]
     [MemberData(nameof(Scenario.Names), MemberType = typeof(Scenario))]
@@ -29,12 +29,12 @@ public class KillTests
                 using var process = Executable.Start(Scenario.Arguments(scenario.Line, shop.Folder));
                 if (kill.Number % 2 == 0)
                 {
-                    while (!process.HasExited && !HasBegun(shop.Folder)) Thread.Yield();
+                    while (!process.HasExited && !HasBegun(shop.Folder)) Thread.Sleep(1);
                     Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (8 << Math.Min(tries, 10))));
                 }
                 else
                 {
-                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (1 + tries)));
+                    Thread.Sleep((int)(kill.Share * duration.TotalMilliseconds / (1 << Math.Min(tries, 10))));
                 }
                 process.Kill();
                 process.WaitForExit();
@@ -47,7 +47,7 @@ public class KillTests
             }
         });
         Assert.Equal(Kills, unfinished.Count);
-        Assert.True(unfinished.Count(u => u) >= 5, $"only {unfinished.Count(u => u)} kills left anything to heal");
+        Assert.True(unfinished.Count(u => u) >= 3, $"only {unfinished.Count(u => u)} kills left anything to heal");
     }
 
     private static TimeSpan Duration(Aftermath aftermath, Scenario scenario)
