@@ -11,7 +11,7 @@ public class FatTests
     public void Every_name_and_byte_survives_FAT32()
     {
         using var shop = Shop.Before(Scenario.All[0]);
-        shop.Write("content/papers/Two words, and a dot.s.txt", "Text.\n");
+        shop.Write("content/pictures/Two words, and a dot.s.bin", "x");
         shop.Write("content/pictures/Übersicht 2.bin", [0, 255, 10, 13]);
         shop.Write("content/.crossref/kept/x", "an earlier state");
         shop.Write("content/pictures/" + new string('n', 150) + ".bin", [1]);

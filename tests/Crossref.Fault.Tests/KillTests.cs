@@ -6,8 +6,8 @@ namespace Crossref.Fault.Tests;
 /// <summary>The real executable is killed at random moments.</summary>
 public class KillTests
 {
-    // Four scenarios make more than two hundred.
-    private const int Kills = 52;
+    // Seven scenarios make more than two hundred.
+    private const int Kills = 30;
 
     [Theory]
     [MemberData(nameof(Scenario.Names), MemberType = typeof(Scenario))]
@@ -47,7 +47,7 @@ public class KillTests
             }
         });
         Assert.Equal(Kills, unfinished.Count);
-        Assert.True(unfinished.Count(u => u) >= 5, $"only {unfinished.Count(u => u)} kills left anything to heal");
+        Assert.True(unfinished.Count(u => u) >= 3, $"only {unfinished.Count(u => u)} kills left anything to heal");
     }
 
     private static TimeSpan Duration(Aftermath aftermath, Scenario scenario)
