@@ -25,6 +25,19 @@ public sealed class CombineCommandTests : IDisposable
     private ToolRun Combine(params string[] arguments) => Tool.Run(_folder, ["combine", "--content", "ours", "--date", "2026-02-11", .. arguments]);
 
     [Fact]
+    public void What_two_shops_numbered_alike_is_named_after_it_came_in()
+    {
+        Write("ours/parts.yaml", Part + "maker: Ostrin\nnumbers: [OS-1]\n");
+        Write("mill/library.yaml", "library: mill\ntitle: Mill Lane\n");
+        Write("mill/parts.yaml", "part: mill-gear\nkind: gear\nname: Gear\nmaker: Ostrin\nnumbers: [OS-1]\n");
+        var run = Combine("mill");
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("New here (2):", run.Output, StringComparison.Ordinal);
+        Assert.Contains("error CR0501", run.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(_folder, "ours/from/mill/parts.yaml")));
+    }
+
+    [Fact]
     public void A_stick_is_taken_in_after_a_dry_run_that_writes_nothing()
     {
         Assert.Equal(0, Combine("stick").ExitCode);

@@ -29,7 +29,9 @@ internal static class CombineCommand
                 if (!plan.IsRefused) store?.Apply(plan.Changes);
                 if (options.Json(parsed)) JsonPrinter.Print(CombinePrinter.ToJson(plan, parsed.GetValue(dryRun)), parsed.InvocationConfiguration.Output);
                 else CombinePrinter.Print(plan, parsed.GetValue(dryRun), parsed.InvocationConfiguration.Output);
-                return plan.IsRefused ? ExitCode.Findings : ExitCode.Fine;
+                if (plan.IsRefused) return ExitCode.Findings;
+                // Each record is sound by itself; two shops may still have given one number to two parts.
+                return store is null || Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not null ? ExitCode.Fine : ExitCode.Findings;
             }
             catch (StoreException e)
             {

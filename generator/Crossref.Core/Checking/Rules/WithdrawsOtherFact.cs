@@ -16,7 +16,8 @@ internal sealed class WithdrawsOtherFact : IRule
         {
             if (claim.Withdraws is { } other && Owner.Of(other.Id) != Owner.Of(claim.Id))
             {
-                yield return Code.At(other.Place, $"'{other.Id}' is a claim of {scope.Library.ShopName(scope.Library.ShopOf(other.Id))}", "write a claim of your own that says otherwise; only its own library takes a claim back");
+                // What another library tries does nothing here, and nobody here can mend it.
+                if (Owner.Of(claim.Id) is null) yield return Code.At(other.Place, $"'{other.Id}' is a claim of {scope.Library.ShopName(scope.Library.ShopOf(other.Id))}", "write a claim of your own that says otherwise; only its own library takes a claim back");
                 continue;
             }
             if (claim.Withdraws is not { } to || FactOf(scope, to) is not { } fact || FactOf(scope, claim) is not { } own || fact == own) continue;

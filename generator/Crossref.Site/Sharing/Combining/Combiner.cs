@@ -45,10 +45,8 @@ public sealed class Combiner
     /// <param name="contentFolder">Our folder.</param>
     /// <param name="other">Theirs: a content folder, or a stick that holds one.</param>
     /// <param name="today">The day of what was not noted before.</param>
-    /// <param name="verify">Says what is wrong with a stick as such, before any of its records is read.</param>
-    public static CombinePlan Plan(string contentFolder, string other, DateOnly today, Func<string, IReadOnlyList<Diagnostic>>? verify = null)
+    public static CombinePlan Plan(string contentFolder, string other, DateOnly today)
     {
-        if (verify?.Invoke(other) is { Count: > 0 } faults && faults.Any(f => f.Severity == Severity.Error)) return new CombinePlan("", "", [], [], faults);
         var theirFolder = Path.Combine(other, "content") is var inner && Directory.Exists(inner) ? inner : other;
         var (ourLog, theirLog) = (new DiagnosticLog(), new DiagnosticLog());
         var (ours, theirs) = (FolderTexts.Read(contentFolder, ourLog), FolderTexts.Read(theirFolder, theirLog));
