@@ -1,7 +1,7 @@
 namespace Crossref.Core.Tests.Oracle;
 
 /// <summary>
-/// One rule left out or turned round. The rules in the order of DESIGN.md, sections 5 and 6; each name says what is
+/// One rule left out or turned round. The rules in the order in which they are told; each name says what is
 /// believed instead. None of them stands for a rule whose absence no answer can show: that a run needs a source to
 /// prove anything (without one it counts as told and is no run), that no part comes twice on a path (a detour is never
 /// better), that parts of the same size are of one kind (no two kinds have the same sizes to decide by), that a condition known to be false removes a path (its statement is set aside before), and that the other

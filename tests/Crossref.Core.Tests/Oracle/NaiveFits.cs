@@ -5,7 +5,7 @@ using Crossref.Core.Records;
 namespace Crossref.Core.Tests.Oracle;
 
 /// <summary>
-/// Sections 5 and 6 of DESIGN.md read word by word: every path is walked, and paths are compared two by two. Slow on
+/// The rules of evidence and interchange read word by word: every path is walked, and paths are compared two by two. Slow on
 /// purpose, so that each sentence can be found again. A mutation leaves one rule out or turns it round.
 /// </summary>
 internal sealed class NaiveFits

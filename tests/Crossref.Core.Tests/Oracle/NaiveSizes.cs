@@ -5,7 +5,7 @@ using Crossref.Core.Records;
 namespace Crossref.Core.Tests.Oracle;
 
 /// <summary>
-/// Section 4 of DESIGN.md read word by word, for the kinds and values that the random libraries hold. Tolerances and
+/// The rules of sizes read word by word, for the kinds and values that the random libraries hold. Tolerances and
 /// dimensions are typed here once more: ISO 492 class Normal, ISO 286-1 grade IT9, ISO 2768-1 class m, and the trade's own.
 /// </summary>
 internal sealed class NaiveSizes(Func<Mutation, bool> believes)
