@@ -12,7 +12,7 @@ internal sealed record NaiveFact(
     internal bool Stands => State == FactState.Stands;
 }
 
-/// <summary>Section 5 from "proven" on: statements to standing.</summary>
+/// <summary>The rules of evidence from "proven" on: statements to standing.</summary>
 internal sealed class NaiveFacts(Library library, NaiveStatements statements, Func<Mutation, bool> believes)
 {
     private readonly List<NaiveStatement> _all = statements.All();

@@ -27,7 +27,7 @@ internal sealed record NaiveStatement
     internal PartialDate Date { get; init; }
 }
 
-/// <summary>Everything a library says, before a machine is asked about: section 5 up to the withdrawals, and the repairs.</summary>
+/// <summary>Everything a library says, before a machine is asked about: the rules of evidence up to the withdrawals, and the repairs.</summary>
 internal sealed class NaiveStatements(Library library, Func<Mutation, bool> believes)
 {
     internal List<NaiveStatement> All()
