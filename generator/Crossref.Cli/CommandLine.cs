@@ -64,6 +64,13 @@ public static class CommandLine
             error.WriteLine(e.Hint);
             return ExitCode.CouldNotRun;
         }
+        // A stick may be pulled, or a file taken away, at any moment in which nobody has a better word for it.
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine("crossref: A file could not be read or written: " + e.Message);
+            error.WriteLine("Check that the disk or stick is in and that you may read it, and run the command again.");
+            return ExitCode.CouldNotRun;
+        }
     }
 
     private static string Words(CommandResult command) => command.Parent is CommandResult above ? $"{Words(above)}{command.Command.Name} " : "";

@@ -79,7 +79,21 @@ internal sealed class ContentFolder
             if (HasOddName(entry.Name, prefix, log)) continue;
             if (entry.LinkTarget is not null) RefuseIfOutside(entry, path, log);
             else if (entry is DirectoryInfo inner) Walk(inner, path + "/", log);
-            else _files[path] = ((FileInfo)entry).Length;
+            else if (LengthOf((FileInfo)entry) is { } length) _files[path] = length;
+            else log.Add(FileCodes.Unreadable, new Place(path, 0, 0), "this file cannot be read", "check who may read it, and whether the stick is still there");
+        }
+    }
+
+    // A file may be gone by the time it is looked at.
+    private static long? LengthOf(FileInfo file)
+    {
+        try
+        {
+            return file.Length;
+        }
+        catch (IOException)
+        {
+            return null;
         }
     }
 
