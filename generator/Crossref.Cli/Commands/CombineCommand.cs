@@ -33,11 +33,7 @@ internal static class CombineCommand
                 // Each record is sound by itself; two shops may still have given one number to two parts.
                 return store is null || Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not null ? ExitCode.Fine : ExitCode.Findings;
             }
-            catch (StoreException e)
-            {
-                throw new CannotRunException(e.Message, e.Hint);
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException && e is not StoreException)
             {
                 throw new CannotRunException($"A file could not be read: {e.Message}", "Check that the stick is still in. Nothing was changed.");
             }

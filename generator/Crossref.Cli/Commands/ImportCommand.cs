@@ -25,27 +25,20 @@ internal static class ImportCommand
         {
             var named = Named(parsed.GetValue(map) ?? [], parsed.GetValue(kind));
             Workspace.Require(options.Content(parsed));
-            try
+            // From reading to writing no other program changes the folder.
+            using var store = parsed.GetValue(apply) ? ContentStore.Open(options.Content(parsed), options.Disk) : null;
+            var workspace = Workspace.Open(options, parsed);
+            if (workspace.LibraryOrErrors(parsed) is not { } library)
             {
-                // From reading to writing no other program changes the folder.
-                using var store = parsed.GetValue(apply) ? ContentStore.Open(options.Content(parsed), options.Disk) : null;
-                var workspace = Workspace.Open(options, parsed);
-                if (workspace.LibraryOrErrors(parsed) is not { } library)
-                {
-                    parsed.InvocationConfiguration.Error.WriteLine("Nothing was imported. Mend the errors above first.");
-                    return ExitCode.Findings;
-                }
-                var import = Open(parsed.GetValue(file)!, s => new SheetImport(s, Path.GetFileName(parsed.GetValue(file)!), library, options.Today(parsed)));
-                foreach (var heading in named.Keys.Where(_ => import.Headings.Count > 0)) Known.Require(heading, import.Headings, "column", $"The columns are {string.Join(", ", import.Headings)}.");
-                var plan = import.Plan(options.Content(parsed), workspace.Read, parsed.GetValue(kind), named);
-                if (plan.Changes.Count > 0) store?.Apply(plan.Changes);
-                ImportPrinter.Print(plan, Path.GetFileName(parsed.GetValue(file)!), store is not null, options.Json(parsed), parsed.InvocationConfiguration.Output);
-                return plan.HasErrors ? ExitCode.Findings : ExitCode.Fine;
+                parsed.InvocationConfiguration.Error.WriteLine("Nothing was imported. Mend the errors above first.");
+                return ExitCode.Findings;
             }
-            catch (StoreException e)
-            {
-                throw new CannotRunException(e.Message, e.Hint);
-            }
+            var import = Open(parsed.GetValue(file)!, s => new SheetImport(s, Path.GetFileName(parsed.GetValue(file)!), library, options.Today(parsed)));
+            foreach (var heading in named.Keys.Where(_ => import.Headings.Count > 0)) Known.Require(heading, import.Headings, "column", $"The columns are {string.Join(", ", import.Headings)}.");
+            var plan = import.Plan(options.Content(parsed), workspace.Read, parsed.GetValue(kind), named);
+            if (plan.Changes.Count > 0) store?.Apply(plan.Changes);
+            ImportPrinter.Print(plan, Path.GetFileName(parsed.GetValue(file)!), store is not null, options.Json(parsed), parsed.InvocationConfiguration.Output);
+            return plan.HasErrors ? ExitCode.Findings : ExitCode.Fine;
         });
         return command;
     }

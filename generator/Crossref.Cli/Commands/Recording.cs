@@ -18,15 +18,8 @@ internal sealed class Recording(CommonOptions options)
     {
         var dry = parsed.GetValue(DryRun);
         Workspace.Require(options.Content(parsed));
-        try
-        {
-            using var store = dry ? null : ContentStore.Open(options.Content(parsed), options.Disk);
-            return Try(parsed, form) is { } proposal ? Write(parsed, proposal, store, isSeen) : ExitCode.Findings;
-        }
-        catch (StoreException e)
-        {
-            throw new CannotRunException(e.Message, e.Hint);
-        }
+        using var store = dry ? null : ContentStore.Open(options.Content(parsed), options.Disk);
+        return Try(parsed, form) is { } proposal ? Write(parsed, proposal, store, isSeen) : ExitCode.Findings;
     }
 
     /// <summary>The records in the library as it would be with them, and how the parts stand; null after what is wrong was printed.</summary>

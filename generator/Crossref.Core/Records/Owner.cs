@@ -8,7 +8,9 @@ namespace Crossref.Core.Records;
 public static class Owner
 {
     private const char Mark = ':';
-    private const string Folder = "from/";
+
+    /// <summary>The folder below the content folder in which other libraries' records lie, one folder each.</summary>
+    public const string Folder = "from/";
 
     /// <summary>Whether records of that type belong to the library that minted them.</summary>
     public static bool IsShop(RecordType type) => type is RecordType.Library or RecordType.Machine or RecordType.Unit or RecordType.Bag

@@ -12,7 +12,7 @@ public sealed class SizeBook(Library library)
     private static readonly IReadOnlyDictionary<string, KnownSize> Nothing = new Dictionary<string, KnownSize>();
     private readonly Dictionary<string, IReadOnlyDictionary<string, KnownSize>> _sizes = new(StringComparer.Ordinal);
     private readonly Dictionary<string, IReadOnlyList<string>> _same = new(StringComparer.Ordinal);
-    private readonly Dictionary<PartKind, SizeShelf> _shelves = [];
+    private readonly Dictionary<PartKind, SizeIndex> _indexes = [];
 
     /// <summary>The sizes of a part by attribute; what somebody wrote goes before what a designation says.</summary>
     public IReadOnlyDictionary<string, KnownSize> Of(string part)
@@ -72,8 +72,8 @@ public sealed class SizeBook(Library library)
     {
         if (_same.TryGetValue(part, out var same)) return same;
         var kind = library.Parts[part].Kind;
-        if (!_shelves.TryGetValue(kind, out var shelf)) _shelves[kind] = shelf = new SizeShelf(kind, library, this);
-        return _same[part] = [.. shelf.Near(part).Where(other => other != part && Compare(part, other).All(c => c.Agreement == Agreement.Agrees)).Order(StringComparer.Ordinal)];
+        if (!_indexes.TryGetValue(kind, out var index)) _indexes[kind] = index = new SizeIndex(kind, library, this);
+        return _same[part] = [.. index.Near(part).Where(other => other != part && Compare(part, other).All(c => c.Agreement == Agreement.Agrees)).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>The attributes that must match and are known to differ from every one of some parts.</summary>

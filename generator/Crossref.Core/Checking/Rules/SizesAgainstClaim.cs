@@ -15,9 +15,11 @@ internal sealed class SizesAgainstClaim : IRule
     public IEnumerable<Diagnostic> Check(CheckScope scope)
     {
         var sizes = new SizeBook(scope.Library);
+        // Where somebody has said no already, there is nothing left to do.
+        var answered = scope.Whole<Claim>().Where(c => c.Verdict == Verdict.DoesNotFit).Select(FactOf).ToHashSet();
         foreach (var claim in scope.Whole<Claim>().Where(c => c.Verdict is Verdict.Fits or Verdict.FitsWithChange))
         {
-            if (scope.Find<Part>(claim.Part) is not { } part || IsAnswered(scope, claim)) continue;
+            if (scope.Find<Part>(claim.Part) is not { } part || answered.Contains(FactOf(claim))) continue;
             var others = Others(scope, claim).ToList();
             if (others.Count == 0) continue;
             var compared = others.ConvertAll(other => sizes.Compare(part.Id, other.Id));
@@ -32,9 +34,7 @@ internal sealed class SizesAgainstClaim : IRule
         }
     }
 
-    // Somebody has said no already: there is nothing left to do.
-    private static bool IsAnswered(CheckScope scope, Claim claim) => scope.Whole<Claim>().Any(other =>
-        other.Verdict == Verdict.DoesNotFit && other.Part.Id == claim.Part.Id && other.At?.Id == claim.At?.Id && other.Replaces?.Id == claim.Replaces?.Id);
+    private static (string Part, string? At, string? Replaces) FactOf(Claim claim) => (claim.Part.Id, claim.At?.Id, claim.Replaces?.Id);
 
     // A listed part may differ from another one that is listed for other machines.
     private static IEnumerable<Part> Others(CheckScope scope, Claim claim)

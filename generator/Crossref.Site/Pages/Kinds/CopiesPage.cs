@@ -39,10 +39,10 @@ internal sealed class CopiesPage(Desk desk)
         ],
     };
 
-    private static OpenConflict Of(Conflict conflict, PageLinks links) => new(
+    private static ConflictView Of(Conflict conflict, PageLinks links) => new(
         Phrase.Of(Words.Of(conflict.Type) + " ", Link(conflict.Type, conflict.Name, links)), "content/" + conflict.File,
-        [.. conflict.Keys.Select(k => new OpenKey(k.Key.Length == 0 ? "the whole record" : k.Key, [.. k.Choices.Select((c, i) =>
-            new OpenChoice(c.Text ?? "(nothing)", c.Library, c.Date, i == 0))]))]);
+        [.. conflict.Keys.Select(k => new ConflictKeyView(k.Key.Length == 0 ? "the whole record" : k.Key, [.. k.Choices.Select((c, i) =>
+            new ChoiceRow(c.Text ?? "(nothing)", c.Library, c.Date, i == 0))]))]);
 
     private static Phrase Of(Decision decision, PageLinks links)
     {

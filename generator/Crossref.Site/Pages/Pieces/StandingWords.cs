@@ -27,9 +27,9 @@ internal static class StandingWords
     /// <summary>Words for what does not stand, or not as an answer.</summary>
     internal static IReadOnlyList<Pair> Others { get; } =
     [
-        new Pair(Lead, "Something to try, never an answer: more than one substitution lies between, or the two only share another place."),
+        new Pair(Lead, "Something to try, never an answer: more than one substitution lies between, or the two only share another place, or have the same sizes."),
         new Pair(Disputed, "Yes and no rest on evidence of the same strength. Both are shown, and what tells them apart if anything does."),
-        new Pair(RuledOut, "The no is stronger. Where safety is concerned, any no is enough."),
+        new Pair(RuledOut, "The no is stronger, or a size that must match differs. Where safety is concerned, any no is enough."),
     ];
 
     /// <summary>

@@ -4,7 +4,7 @@ namespace Crossref.Site.Pages.Views;
 public sealed record CopiesView
 {
     /// <summary>Records of which copies differ, until somebody chooses.</summary>
-    public required IReadOnlyList<OpenConflict> Open { get; init; }
+    public required IReadOnlyList<ConflictView> Open { get; init; }
     /// <summary>When records came in last; null when none ever did.</summary>
     public string? Date { get; init; }
     /// <summary>From whom.</summary>

@@ -32,7 +32,7 @@ public sealed class Combiner
         _layout = new Layout(ours);
         _pictures = new PictureTaker(ours, theirs, _layout);
         _touched = ours.Records.ToDictionary(r => r.Key, r => r.Value.Type, StringComparer.Ordinal);
-        _plainIds = ours.Records.Values.Where(r => !RecordText.IsShops(r.Type) || r.Owner == ours.Library).ToLookup(r => r.Id, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
+        _plainIds = ours.Records.Values.Where(r => !r.IsShop || r.Owner == ours.Library).ToLookup(r => r.Id, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First(), StringComparer.Ordinal);
     }
 
     private string Us => _ours.Library!;
@@ -85,8 +85,8 @@ public sealed class Combiner
     private void Combine(RecordText ours, RecordText theirs, string name)
     {
         var (here, there) = (_book.Records[name], _theirBook.Records[name]);
-        var isForeign = !IsSame && (RecordText.IsShops(ours.Type) ? ours.Owner == Us : !ours.File.Path.StartsWith(FolderTexts.Elsewhere + Them + "/", StringComparison.Ordinal));
-        var joined = Joining.Join(here, there, isForeign ? ours.Owner == Us && RecordText.IsShops(ours.Type) ? _ => true : Guard.Of(here, there) : _ => false);
+        var isForeign = !IsSame && (ours.IsShop ? ours.Owner == Us : !ours.File.Path.StartsWith(Owner.Folder + Them + "/", StringComparison.Ordinal));
+        var joined = Joining.Join(here, there, isForeign ? ours.Owner == Us && ours.IsShop ? _ => true : Guard.Of(here, there) : _ => false);
         if (!IsSound(joined, ours)) joined = here.Beside(there, isForeign);
         _book.Records[name] = joined;
         var text = joined.Text;
@@ -119,7 +119,7 @@ public sealed class Combiner
     // A record that only the other copy has.
     private void TakeIn(RecordText theirs, string name)
     {
-        var isOurs = RecordText.IsShops(theirs.Type) && theirs.Owner == Us;
+        var isOurs = theirs.IsShop && theirs.Owner == Us;
         var (before, after) = (_book.Records.GetValueOrDefault(name), _theirBook.Records[name]);
         if (before is not null && before.Type == theirs.Type)
         {
@@ -132,7 +132,7 @@ public sealed class Combiner
         {
             KeepAside(theirs, name, "it says it is ours, and nobody here knows it; if it is, copy it into a file of records");
         }
-        else if (!(RecordText.IsShops(theirs.Type) && theirs.Owner != Us) && _plainIds.TryGetValue(theirs.Id, out var other))
+        else if (!(theirs.IsShop && theirs.Owner != Us) && _plainIds.TryGetValue(theirs.Id, out var other))
         {
             KeepAside(theirs, name, $"here '{theirs.Id}' is a {Words.Of(other.Type)}; one of the two needs another id");
         }
@@ -157,9 +157,9 @@ public sealed class Combiner
     private string Target(string path)
     {
         if (IsSame) return path;
-        var ours = FolderTexts.Elsewhere + Us + "/";
+        var ours = Owner.Folder + Us + "/";
         if (path.StartsWith(ours, StringComparison.Ordinal)) return path[ours.Length..];
-        return path.StartsWith(FolderTexts.Elsewhere, StringComparison.Ordinal) ? path : FolderTexts.Elsewhere + Them + "/" + path;
+        return path.StartsWith(Owner.Folder, StringComparison.Ordinal) ? path : Owner.Folder + Them + "/" + path;
     }
 
     private void KeepAside(RecordText theirs, string name, string why)

@@ -42,7 +42,7 @@ internal sealed partial class PictureTaker(FolderTexts ours, FolderTexts theirs,
 
     private void Say(string file, string why) => Decisions.Add(new Decision(CombineOutcome.Picture, RecordType.Note, file, file, [], why));
 
-    private static string Home(string file) => file.StartsWith(FolderTexts.Elsewhere, StringComparison.Ordinal) ? string.Join('/', file.Split('/')[..2]) + "/" : "";
+    private static string Home(string file) => file.StartsWith(Owner.Folder, StringComparison.Ordinal) ? string.Join('/', file.Split('/')[..2]) + "/" : "";
 
     private static byte[] Bytes(FolderTexts folder, string path)
     {

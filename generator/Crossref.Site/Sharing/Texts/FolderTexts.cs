@@ -11,9 +11,6 @@ namespace Crossref.Site.Sharing.Texts;
 /// <summary>Every record of a content folder as it is written.</summary>
 internal sealed class FolderTexts
 {
-    /// <summary>Where the records of other libraries lie.</summary>
-    internal const string Elsewhere = "from/";
-
     // A folder that holds more than this was not made for a shop's PC.
     private const long MostBytes = 512L * 1024 * 1024;
 
@@ -52,7 +49,7 @@ internal sealed class FolderTexts
         {
             if (SafePath.Fault(path) is { } fault)
                 log.Add(CombiningCodes.BadName, new Place(path, 0, 0), $"this name {fault}", "give the file another name, in plain letters, digits and dashes");
-            if (path.StartsWith(Elsewhere, StringComparison.Ordinal)) new ScalarChecker(log).CheckId(new ScalarNode(new Place(path, 0, 0), path.Split('/')[1]));
+            if (path.StartsWith(Owner.Folder, StringComparison.Ordinal)) new ScalarChecker(log).CheckId(new ScalarNode(new Place(path, 0, 0), path.Split('/')[1]));
             // A folder may be written in two ways as well, so every folder is looked at.
             for (var end = path.Length; end > 0; end = path.LastIndexOf('/', end - 1))
             {
@@ -84,10 +81,10 @@ internal sealed class FolderTexts
                 found.AddRange(Typed(file, log));
             }
         }
-        Library = found.FirstOrDefault(f => f.Type == RecordType.Library && !f.File.Path.StartsWith(Elsewhere, StringComparison.Ordinal))?.Id;
+        Library = found.FirstOrDefault(f => f.Type == RecordType.Library && Owner.OfFile(f.File.Path) is null)?.Id;
         foreach (var one in found)
         {
-            var record = new RecordText(one.Type, one.Id, OwnerOf(one.File.Path), one.Text, one.File, one.Number);
+            var record = new RecordText(one.Type, one.Id, Owner.OfFile(one.File.Path) ?? Library ?? "", one.Text, one.File, one.Number);
             if (!_records.TryAdd(record.Name, record))
                 log.Add(CombiningCodes.Twice, one.Place, $"'{ScalarChecker.Shown(record.Name)}' is there twice, also in {_records[record.Name].File.Path}", "keep one of them");
         }
@@ -100,8 +97,6 @@ internal sealed class FolderTexts
         stream.ReadExactly(bytes);
         return bytes;
     }
-
-    private string OwnerOf(string path) => path.StartsWith(Elsewhere, StringComparison.Ordinal) ? path.Split('/')[1] : Library ?? "";
 
     // What is wrong was said when the file was read as a whole; here each document is only asked what it is.
     private static IEnumerable<Found> Typed(FileText file, DiagnosticLog log)

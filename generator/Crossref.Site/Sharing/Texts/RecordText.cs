@@ -13,12 +13,11 @@ namespace Crossref.Site.Sharing.Texts;
 /// <param name="Number">Which of the file's documents it is, from 0.</param>
 internal sealed record RecordText(RecordType Type, string Id, string Owner, string Text, FileText File, int Number)
 {
-    /// <summary>Whether records of a type belong to the shop that made them, rather than to everybody.</summary>
-    internal static bool IsShops(RecordType type) => type is not
-        (RecordType.Family or RecordType.Part or RecordType.Source or RecordType.Symptom or RecordType.Note);
+    /// <summary>Whether it belongs to the shop that made it, rather than to everybody.</summary>
+    internal bool IsShop => Core.Records.Owner.IsShop(Type);
 
     /// <summary>The name by which every copy of it is known: a shop's records carry their owner's.</summary>
-    internal string Name => IsShops(Type) ? Owner + ":" + Id : Id;
+    internal string Name => IsShop ? Core.Records.Owner.Address(Owner, Id) : Id;
 
     /// <summary>The text taken apart.</summary>
     internal Outline Outline => OutlineOf(Type, Text);

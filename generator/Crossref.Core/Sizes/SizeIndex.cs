@@ -6,7 +6,7 @@ namespace Crossref.Core.Sizes;
 /// The parts of one kind of which every deciding size is known, by the first size that is a number. Most pairs differ
 /// there, so that only a few have to be compared in full.
 /// </summary>
-internal sealed class SizeShelf
+internal sealed class SizeIndex
 {
     private readonly string? _attribute;
     private readonly PartKind _kind;
@@ -14,7 +14,7 @@ internal sealed class SizeShelf
     private readonly (double Value, double From, string Part)[] _parts;
     private readonly double _doubt;
 
-    internal SizeShelf(PartKind kind, Library library, SizeBook book)
+    internal SizeIndex(PartKind kind, Library library, SizeBook book)
     {
         (_kind, _book) = (kind, book);
         var known = library.Parts.Values.Where(p => p.Kind == kind && !p.Retired && IsComplete(p.Id)).Select(p => p.Id).ToList();

@@ -1,0 +1,8 @@
+namespace Crossref.Site.Pages.Views;
+
+/// <summary>What one copy says.</summary>
+/// <param name="Text">Its text.</param>
+/// <param name="Library">In which library it was written.</param>
+/// <param name="Date">When it was noted there.</param>
+/// <param name="InForce">Whether it counts until somebody chooses.</param>
+public sealed record ChoiceRow(string Text, string Library, string Date, bool InForce);
