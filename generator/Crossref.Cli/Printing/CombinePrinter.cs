@@ -7,17 +7,6 @@ namespace Crossref.Cli.Printing;
 /// <summary>Prints what combining two copies did, or would do.</summary>
 internal static class CombinePrinter
 {
-    private static readonly (CombineOutcome Outcome, string Heading)[] Groups =
-    [
-        (CombineOutcome.ToChoose, "Copies differ here, and somebody has to choose. What is in force now stays until then"),
-        (CombineOutcome.KeptAside, "Kept aside, because it cannot be taken as it is"),
-        (CombineOutcome.New, "New here"),
-        (CombineOutcome.Restored, "Was lost here, and is back"),
-        (CombineOutcome.TheirsNewer, "Theirs is newer, and was taken"),
-        (CombineOutcome.Merged, "Changed in both copies; both changes are in it now"),
-        (CombineOutcome.Picture, "Pictures"),
-    ];
-
     internal static void Print(CombinePlan plan, bool isDryRun, TextWriter output)
     {
         if (plan.Diagnostics.Count > 0) DiagnosticPrinter.Print(plan.Diagnostics, output);
@@ -27,7 +16,7 @@ internal static class CombinePrinter
             return;
         }
         output.WriteLine(plan.Ours == plan.Theirs ? $"Another copy of {plan.Ours}." : $"The library {plan.Theirs} comes to {plan.Ours}.");
-        foreach (var (outcome, heading) in Groups)
+        foreach (var (outcome, heading) in CombineGroups.All)
         {
             var decisions = plan.Decisions.Where(d => d.Outcome == outcome).ToList();
             if (decisions.Count == 0) continue;
@@ -69,7 +58,7 @@ internal static class CombinePrinter
     {
         var what = decision.Outcome == CombineOutcome.Picture ? decision.Name : $"{Words.Of(decision.Type)} {decision.Name}";
         var where = decision.Outcome == CombineOutcome.Picture ? "" : $", in {decision.File}";
-        var keys = decision.Keys.Count == 0 ? "" : ": " + string.Join("; ", decision.Keys.Select(k => k.Length == 0 ? "the whole record" : k));
+        var keys = CombineGroups.Of(decision.Keys);
         return what + where + keys + (decision.Why.Length == 0 ? "" : ". " + decision.Why);
     }
 

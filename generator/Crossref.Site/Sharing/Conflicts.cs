@@ -2,6 +2,7 @@ using Crossref.Core.Records;
 using Crossref.Site.Reading;
 using Crossref.Site.Reading.Files;
 using Crossref.Core.Checking.Codes;
+using Crossref.Site.Sharing.Combining;
 
 namespace Crossref.Site.Sharing;
 
@@ -21,7 +22,7 @@ public static class Conflicts
     {
         foreach (var conflict in Read(folder, log))
         {
-            var keys = string.Join(", ", conflict.Keys.Select(k => k.Key.Length == 0 ? "the whole record" : k.Key));
+            var keys = string.Join(", ", conflict.Keys.Select(k => CombineGroups.Name(k.Key)));
             log.Add(SharingCodes.OpenConflict, new Place(conflict.File, 0, 0), $"copies of {Words.Of(conflict.Type)} '{conflict.Name}' differ: {keys}",
                 "write into the record what is right, then delete this file; it shows what there is to choose from");
         }

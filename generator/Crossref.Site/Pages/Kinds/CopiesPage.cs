@@ -3,24 +3,12 @@ using Crossref.Site.Pages.Pieces;
 using Crossref.Site.Pages.Views;
 using Crossref.Site.Sharing;
 using Crossref.Site.Sharing.Combining;
-using Outcome = Crossref.Site.Sharing.Combining.CombineOutcome;
 
 namespace Crossref.Site.Pages.Kinds;
 
 /// <summary>What other copies brought: what is left to be chosen, and what came in last.</summary>
 internal sealed class CopiesPage(Desk desk)
 {
-    private static readonly (Outcome Outcome, string Title)[] Groups =
-    [
-        (Outcome.New, "New here"),
-        (Outcome.Restored, "Was lost here, and is back"),
-        (Outcome.TheirsNewer, "Theirs is newer, and was taken"),
-        (Outcome.Merged, "Changed in both copies; both changes are in it now"),
-        (Outcome.ToChoose, "To be chosen"),
-        (Outcome.KeptAside, "Kept aside"),
-        (Outcome.Picture, "Pictures"),
-    ];
-
     internal IEnumerable<Sheet> All()
     {
         var path = PageMap.Overview("copies");
@@ -35,22 +23,21 @@ internal sealed class CopiesPage(Desk desk)
         From = desk.Options.CameIn is { } came ? desk.Library.ShopName(came.From) : null,
         Groups = desk.Options.CameIn is not { } last ? [] :
         [
-            .. Groups.Select(g => new CopiesGroup(g.Title, [.. last.Decisions.Where(d => d.Outcome == g.Outcome).Select(d => Of(d, links))])).Where(g => g.Lines.Count > 0),
+            .. CombineGroups.All.Select(g => new CopiesGroup(g.Heading, [.. last.Decisions.Where(d => d.Outcome == g.Outcome).Select(d => Of(d, links))])).Where(g => g.Lines.Count > 0),
         ],
     };
 
     private static ConflictView Of(Conflict conflict, PageLinks links) => new(
         Phrase.Of(Words.Of(conflict.Type) + " ", Link(conflict.Type, conflict.Name, links)), "content/" + conflict.File,
-        [.. conflict.Keys.Select(k => new ConflictKeyView(k.Key.Length == 0 ? "the whole record" : k.Key, [.. k.Choices.Select((c, i) =>
+        [.. conflict.Keys.Select(k => new ConflictKeyView(CombineGroups.Name(k.Key), [.. k.Choices.Select((c, i) =>
             new ChoiceRow(c.Text ?? "(nothing)", c.Library, c.Date, i == 0))]))]);
 
     private static Phrase Of(Decision decision, PageLinks links)
     {
-        var keys = decision.Keys.Count == 0 ? "" : ": " + string.Join("; ", decision.Keys.Select(k => k.Length == 0 ? "the whole record" : k));
         var why = decision.Why.Length == 0 ? "" : ". " + decision.Why;
-        return decision.Outcome == Outcome.Picture
+        return decision.Outcome == CombineOutcome.Picture
             ? Phrase.Of(decision.Name + why)
-            : Phrase.Of(Words.Of(decision.Type) + " ", Link(decision.Type, decision.Name, links), keys + why);
+            : Phrase.Of(Words.Of(decision.Type) + " ", Link(decision.Type, decision.Name, links), CombineGroups.Of(decision.Keys) + why);
     }
 
     private static Link Link(RecordType type, string id, PageLinks links) => type == RecordType.Library ? new Link(null, id) : links.Record(id);
