@@ -19,6 +19,23 @@ public sealed class FirefoxTab : ITab
     private const string TellOfPolicy =
         "() => addEventListener('securitypolicyviolation', (e) => console.error(`the policy stopped ${e.violatedDirective} ${e.blockedURI}`))";
 
+    // The point where a click on the first line of an element lands, or null while it moves, is hidden or covered.
+    private const string MiddleOf =
+        """
+        (async (element) => {
+          const middle = () => {
+            const [line] = element.getClientRects();
+            return line && [Math.trunc(line.x + line.width / 2), Math.trunc(line.y + line.height / 2)];
+          };
+          if (!element) return null;
+          element.scrollIntoView({ block: "center" });
+          const before = middle();
+          await new Promise((later) => setTimeout(later, 50)); // no frame: a tab in the background paints none
+          const after = middle();
+          return after && before && after.join() === before.join() && element.contains(document.elementFromPoint(...after)) ? after : null;
+        })(document.querySelector(it))
+        """;
+
     private readonly BidiConnection _connection;
     private readonly string _context;
 
@@ -50,20 +67,13 @@ public sealed class FirefoxTab : ITab
 
     public async Task ClickAsync(string selector)
     {
-        await this.UntilAsync("document.querySelector(it) !== null", selector);
-        var place = await this.AskAsync<double[]>(
-            """
-            ((element) => {
-              element.scrollIntoView({ block: "center" });
-              const { x, y, width, height } = element.getClientRects()[0];
-              return [x + width / 2, y + height / 2];
-            })(document.querySelector(it))
-            """,
-            selector);
+        // A page that is still settling would move away under the pointer: the element must lie still, and on top.
+        await this.UntilAsync($"document.readyState === 'complete' && await {MiddleOf} !== null", selector);
+        var place = await this.AskAsync<int[]>(MiddleOf, selector);
         await PerformAsync(
             "pointer",
             [
-                new { type = "pointerMove", x = (int)place[0], y = (int)place[1] },
+                new { type = "pointerMove", x = place[0], y = place[1] },
                 new { type = "pointerDown", button = 0 },
                 new { type = "pointerUp", button = 0 },
             ]);
