@@ -69,7 +69,7 @@ internal static class BuildCommand
             return;
         }
         if (taken.Count > 0) output.WriteLine($"Taken in from the inbox: {string.Join(", ", taken)}");
-        if (workspace.Diagnostics.Count > 0) output.WriteLine($"{workspace.Diagnostics.Count} warnings; crossref check shows them.");
+        if (workspace.Diagnostics.Count > 0) output.WriteLine($"{DiagnosticPrinter.Number(workspace.Diagnostics.Count, "warning")}; crossref check says more.");
         output.WriteLine($"The site has {changes.Files} files; {changes.Written} were written, {changes.Removed} removed.");
         output.WriteLine("Open it by double-click:");
         output.WriteLine("  " + index);

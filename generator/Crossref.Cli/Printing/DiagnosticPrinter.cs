@@ -36,5 +36,5 @@ internal static class DiagnosticPrinter
         }),
     };
 
-    private static string Number(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
+    internal static string Number(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
 }

@@ -34,6 +34,12 @@ internal sealed class ColumnMap
 
     internal void Report(Sheet sheet, DiagnosticLog log)
     {
+        if (Fields.All(f => f is null))
+        {
+            log.Add(SheetCodes.Columns, sheet.PlaceOf(sheet.Headings, 0), "the first row names no column that is known here",
+                "it has to name the columns, such as kind, name, maker, number: take away a title above them, or name yours: --map \"Your column=number\"");
+            return;
+        }
         foreach (var field in Missing)
         {
             log.Add(SheetCodes.Columns, sheet.PlaceOf(sheet.Headings, 0), $"no column says the {field.Title} of the {Kind.Name}",
