@@ -88,8 +88,8 @@ internal sealed class FindingQuestions
         var known = new Fits(_library).At(at, machine);
         return
         [
-            .. known.Candidates.Select(c => Part(c.Part, c.Standing)), .. known.Disputed.Select(r => Part(r.Part, "disputed")),
-            .. known.RuledOut.Select(r => Part(r.Part, "ruled out")),
+            .. known.Candidates.Select(c => Part(c.Part, c.Standing)), .. known.Disputed.Select(r => Part(r.Part, StandingWord.Disputed)),
+            .. known.RuledOut.Select(r => Part(r.Part, StandingWord.RuledOut)),
         ];
     }
 
