@@ -22,7 +22,7 @@ public sealed record CalculatorInput(string Name, string Label, Dimension? Measu
     public bool Required { get; init; }
     /// <summary>Whether the command takes it as its argument, without an option's name.</summary>
     public bool Argument { get; init; }
-    /// <summary>Whether only a whole number above zero will do.</summary>
+    /// <summary>Whether only a whole number will do, above zero unless zero may be written.</summary>
     public bool Whole { get; init; }
     /// <summary>Whether zero and less may be written; sizes, powers and ratios are above zero.</summary>
     public bool MayBeZeroOrLess { get; init; }
