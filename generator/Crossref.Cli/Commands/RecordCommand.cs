@@ -9,6 +9,7 @@ namespace Crossref.Cli.Commands;
 /// <summary><c>crossref record</c>: a finding, by flags or by questions.</summary>
 internal static class RecordCommand
 {
+    private static readonly string[] Fact = ["part", "at", "replaces", "where"];
     private static readonly string[] Counts = [.. Words.All<CountUnit>()];
 
     internal static Command Create(CommonOptions options)
@@ -31,10 +32,16 @@ internal static class RecordCommand
         return command;
     }
 
-    /// <summary>The fields with parts named by a number and positions named by their ending as their ids.</summary>
+    /// <summary>
+    /// The fields with parts named by a number and positions named by their ending as their ids. A withdrawal that names
+    /// nothing speaks of what the claim that it takes back speaks of.
+    /// </summary>
     internal static Dictionary<string, string> Resolved(Library library, IReadOnlyDictionary<string, string> fields)
     {
         var resolved = new Dictionary<string, string>(fields, StringComparer.Ordinal);
+        if (fields.TryGetValue("withdraws", out var withdrawn) && library.Claims.TryGetValue(withdrawn, out var claim) && !fields.Keys.Any(Fact.Contains))
+            foreach (var (name, about) in Fact.Zip<string, Ref?>([claim.Part, claim.At, claim.Replaces, claim.Where]))
+                if (about is { } known) resolved[name] = known.Id;
         foreach (var name in new[] { "part", "replaces" })
             if (fields.TryGetValue(name, out var part)) resolved[name] = Known.Part(library, part);
         if (fields.TryGetValue("at", out var at)) resolved["at"] = Known.Position(library, at, fields.GetValueOrDefault("machine"));
@@ -49,8 +56,9 @@ internal static class RecordCommand
         {
             if (needed && !names.Any(fields.ContainsKey)) missing.Add("--" + string.Join(" or --", names));
         }
-        Need(true, "part");
-        Need(true, "at", "replaces");
+        var isAbout = !fields.ContainsKey("withdraws") || fields.Keys.Any(Fact.Contains);
+        Need(isAbout, "part");
+        Need(isAbout, "at", "replaces");
         Need(!fields.ContainsKey("withdraws"), "verdict");
         Need(fields.ContainsKey("verdict") || !fields.ContainsKey("withdraws"), "basis");
         Need(fields.GetValueOrDefault("basis") == Words.Of(Basis.Ran), Counts);
