@@ -38,7 +38,7 @@ internal sealed class FindingQuestions(Knowledge known, IReadOnlyDictionary<stri
         yield return Question.OfWords(_answers, "verdict", "Does it fit?", Verdict.Fits);
         if (_answers.GetValueOrDefault("verdict") == Words.Of(Verdict.FitsWithChange))
             yield return new Question(_answers, "change", "What was done to make it fit?");
-        yield return Question.OfWords(_answers, "basis", "How is that known?", Basis.Seated, Basis.Proven);
+        yield return Question.OfWords(_answers, "basis", "How is that known?", Basis.Seated, except: Basis.Proven);
         if (_answers.GetValueOrDefault("basis") == Words.Of(Basis.Ran) && !given.Keys.Any(Words.All<CountUnit>().Contains))
         {
             var unit = Words.Of(known.UnitOf(machine));

@@ -33,6 +33,11 @@ internal sealed class Knowledge(Library library)
     internal static IEnumerable<T> InUse<T>(IEnumerable<T> records) where T : IRecord =>
         records.Where(r => !r.Retired).OrderBy(r => r.Id, StringComparer.Ordinal);
 
+    internal static IEnumerable<T> Ours<T>(IEnumerable<T> records) where T : IRecord => InUse(records).Where(r => !Owner.IsElsewhere(r));
+
+    /// <summary>The number to ask for.</summary>
+    internal string Number(string part) => library.Parts[part].CurrentNumber;
+
     /// <summary>A count without what people put between its digits.</summary>
     internal static string ReadCount(string text) => text.Where(c => c is not (' ' or ',' or '\'')).ToArray() is { Length: > 0 } digits && digits.All(char.IsAsciiDigit)
         ? new string(digits) : throw new CannotRunException($"'{text}' is not a count.", "Write digits only, such as 18000.");

@@ -23,14 +23,14 @@ internal sealed record Question(Dictionary<string, string> Answers, string Field
     internal string? Remark { get; init; }
 
     /// <summary>A question that one of an enumeration's words answers.</summary>
-    internal static Question OfWords<T>(Dictionary<string, string> answers, string field, string text, T usual, params T[] except) where T : struct, Enum
+    internal static Question OfWords<T>(Dictionary<string, string> answers, string field, string text, T usual, Func<T, string>? says = null, params T[] except) where T : struct, Enum
     {
-        var words = Words.All<T>().Except(except.Select(Words.Of)).ToList();
+        var values = Enum.GetValues<T>().Except(except).ToList();
         return new Question(answers, field, text)
         {
-            Offers = [.. words.Select(w => new Choice(w, ""))],
+            Offers = [.. values.Select(v => new Choice(Words.Of(v), says?.Invoke(v) ?? ""))],
             Default = Words.Of(usual),
-            Read = typed => Knowledge.Require(typed, words, "word"),
+            Read = typed => Knowledge.Require(typed, values.Select(Words.Of), "word"),
         };
     }
 }

@@ -66,8 +66,9 @@ internal sealed class Talk(TextReader input, TextWriter output)
 
     private void Show(IReadOnlyList<Choice> shown, string? without)
     {
+        var wide = shown.Take(MostShown).Select(c => c.Name.Length).DefaultIfEmpty(0).Max();
         for (var i = 0; i < Math.Min(shown.Count, MostShown); i++)
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{i + 1,4}  {shown[i].Name}{(shown[i].Label.Length > 0 ? "  " + shown[i].Label : "")}"));
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{i + 1,4}  {shown[i].Name.PadRight(wide)}  {shown[i].Label}").TrimEnd());
         if (shown.Count > MostShown) output.WriteLine($"      ... and {shown.Count - MostShown} more; type a piece of it.");
         if (without is not null) output.WriteLine("   -  " + without);
     }

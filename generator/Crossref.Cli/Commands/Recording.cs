@@ -36,6 +36,7 @@ internal sealed class Recording(CommonOptions options)
         {
             if (Try(parsed, answered.Form) is { } tried)
             {
+                talk.Say("");
                 RecordPrinter.PrintPreview(tried, parsed.InvocationConfiguration.Error);
                 var reply = talk.Confirm("Write it down?");
                 if (reply == ReplyKind.Answer) return Run(parsed, answered.Form, isSeen: true);
