@@ -1,4 +1,3 @@
-using Crossref.Cli.Commands;
 using Crossref.Core.Records;
 
 namespace Crossref.Cli.Asking;
@@ -19,7 +18,7 @@ internal sealed class FittingQuestions(Knowledge known, Job job, Position positi
         {
             Without = "nothing",
             Offers = _offers.All(),
-            Read = text => Known.Part(_library, text),
+            Read = known.ReadPart,
         };
         if (!_answers.TryGetValue("fitted", out var fitted)) yield break;
         var (part, from) = FittingOffers.Read(fitted);
@@ -51,13 +50,14 @@ internal sealed class FittingQuestions(Knowledge known, Job job, Position positi
 
     private Question WhichWay(bool must)
     {
-        var usual = string.Join(", ", position.Orientation.Select(o => $"{o.Key}: {o.Value}"));
+        // A comma separates the sides, so a position whose words hold one can only be typed in other words.
+        var usual = position.Orientation.Values.Any(v => v.Contains(',', StringComparison.Ordinal)) ? "" : string.Join(", ", position.Orientation.Select(o => $"{o.Key}: {o.Value}"));
         return new Question(_answers, "orientation", $"Which way round?{(usual.Length == 0 ? " Such as flange: inboard." : "")}")
         {
             Without = must ? null : "not noted",
             Default = usual.Length > 0 ? usual : null,
             // A position that speaks of one side only needs the other word alone.
-            Read = text => text.Split(',').All(p => p.Split(':') is [{ } side, { } way] && side.Trim().Length > 0 && way.Trim().Length > 0) ? text
+            Read = text => text.Split(',').All(p => p.Split(':', 2) is [{ } side, { } way] && side.Trim().Length > 0 && way.Trim().Length > 0) ? text
                 : position.Orientation.Count == 1 && !text.Contains(':', StringComparison.Ordinal) && !text.Contains(',', StringComparison.Ordinal) ? $"{position.Orientation.Keys.Single()}: {text}"
                 : throw new CannotRunException($"'{text}' does not say which side lies where.", $"Write it as {(usual.Length > 0 ? usual : "flange: inboard")}."),
         };

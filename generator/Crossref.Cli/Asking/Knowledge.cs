@@ -35,6 +35,9 @@ internal sealed class Knowledge(Library library)
 
     internal static IEnumerable<T> Ours<T>(IEnumerable<T> records) where T : IRecord => InUse(records).Where(r => !Owner.IsElsewhere(r));
 
+    /// <summary>The id of a part of which a number was typed.</summary>
+    internal string ReadPart(string text) => Known.Part(library, text, "Type another number that is on it, or its id. A part that is not on record needs a record of its own first.");
+
     /// <summary>The number to ask for.</summary>
     internal string Number(string part) => library.Parts[part].CurrentNumber;
 

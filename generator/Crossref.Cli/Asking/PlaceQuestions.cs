@@ -1,5 +1,4 @@
 using System.Globalization;
-using Crossref.Cli.Commands;
 using Crossref.Core.Records;
 
 namespace Crossref.Cli.Asking;
@@ -37,13 +36,16 @@ internal sealed class PlaceQuestions(Knowledge known, Job job, Position position
         var to = _answers.GetValueOrDefault("to");
         if (to == Stays) yield break;
         if (position.Quantity > 1) yield return HowMany();
+        // All of them is what a record means that says nothing of it.
+        var quantity = _answers.TryGetValue("quantity", out var many) && many != All ? many : null;
         if (to is not null)
         {
             foreach (var question in Out(inside, failed)) yield return question;
             job.Add("removed", job.Written(position), _answers["part"],
-                ("to", to), ("quantity", _answers.GetValueOrDefault("quantity")), ("grade", _answers.GetValueOrDefault("grade")), ("bin", _answers.GetValueOrDefault("bin")), ("defect", _answers.GetValueOrDefault("defect")));
+                ("to", to), ("quantity", quantity),
+                ("grade", _answers.GetValueOrDefault("grade")), ("bin", _answers.GetValueOrDefault("bin")), ("defect", _answers.GetValueOrDefault("defect")));
         }
-        var fitting = new FittingQuestions(known, job, position, _answers.GetValueOrDefault("quantity"));
+        var fitting = new FittingQuestions(known, job, position, quantity);
         foreach (var question in fitting.Ask()) yield return question;
         Remark = fitting.Remark;
     }
@@ -54,7 +56,7 @@ internal sealed class PlaceQuestions(Knowledge known, Job job, Position position
         {
             Offers = [.. inside.Union(position.Listed.Select(l => l.Part.Id), StringComparer.Ordinal).Select(p => new Choice(p, _library.Parts[p].Name) { Name = known.Number(p) })],
             Default = inside.Count == 1 ? inside[0] : null,
-            Read = text => Known.Part(_library, text),
+            Read = known.ReadPart,
         };
         if (_answers["to"] != Bag) yield break;
         yield return Question.OfWords(_answers, "grade", "How good is it?", failed is null ? Grade.PulledRunning : Grade.Runner, Says, Grade.NewSealed, Grade.NewOpened);
@@ -76,9 +78,11 @@ internal sealed class PlaceQuestions(Knowledge known, Job job, Position position
         _ => "",
     };
 
+    private string All => position.Quantity.ToString(CultureInfo.InvariantCulture);
+
     private Question HowMany() => new(_answers, "quantity", $"How many of the {position.Quantity}?")
     {
-        Default = position.Quantity.ToString(CultureInfo.InvariantCulture),
+        Default = All,
         Read = text => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= 1 && count <= position.Quantity ? text
             : throw new CannotRunException($"'{text}' is not a number from 1 to {position.Quantity}.", "Write digits only."),
     };
