@@ -1,4 +1,5 @@
 using Crossref.Cli.Commands;
+using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 using Crossref.Site.Recording;
 
