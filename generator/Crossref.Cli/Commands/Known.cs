@@ -18,14 +18,14 @@ internal static class Known
 
     /// <summary>The id of a part that is named by its id or by any number on it.</summary>
     /// <exception cref="CannotRunException">There is none, or there are several.</exception>
-    internal static string Part(Library library, string text)
+    internal static string Part(Library library, string text, string hint = "crossref find WORDS looks parts up.")
     {
         if (library.Parts.ContainsKey(text)) return text;
         var wanted = NumberForm.Of(text);
         var found = library.Parts.Values.Where(p => p.AllNumbers.Any(n => NumberForm.Of(n) == wanted)).Select(p => p.Id).Order(StringComparer.Ordinal).ToList();
         if (found.Count == 1) return found[0];
         if (found.Count > 1) throw new CannotRunException($"{text} is a number of several parts.", "Name one of them: " + string.Join(", ", found));
-        Require(text, library.Parts.Keys.Concat(library.Parts.Values.SelectMany(p => p.AllNumbers)), "part", "crossref find WORDS looks parts up.");
+        Require(text, library.Parts.Keys.Concat(library.Parts.Values.SelectMany(p => p.AllNumbers)), "part", hint);
         return text;
     }
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Crossref.Cli.Asking;
-using Crossref.Cli.Printing;
 using Crossref.Core.Records;
 using Crossref.Site.Recording;
 
@@ -24,7 +23,7 @@ internal static class RecordCommand
         {
             var fields = FieldOption.Given(flags, parsed);
             var missing = Missing(fields);
-            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard)) return Ask(options, recording, parsed, fields);
+            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard)) return recording.Ask(parsed, known => { var given = Resolved(known.Library, fields); return () => new FindingQuestions(known, given); });
             if (missing.Count > 0)
                 throw new CannotRunException($"Too little to record: {string.Join(", ", missing)} missing.", "Give them as flags; crossref record --help explains each. At a keyboard crossref record asks for them.");
             return recording.Run(parsed, desk => [desk.Claim(Resolved(desk.Library, fields))]);
@@ -64,20 +63,5 @@ internal static class RecordCommand
         Need(fields.GetValueOrDefault("basis") == Words.Of(Basis.Ran), Counts);
         Need(fields.GetValueOrDefault("verdict") == Words.Of(Verdict.FitsWithChange), "change");
         return missing;
-    }
-
-    private static int Ask(CommonOptions options, Recording recording, ParseResult parsed, Dictionary<string, string> fields)
-    {
-        var workspace = Workspace.Open(options, parsed);
-        if (workspace.LibraryOrErrors(parsed) is not { } library) return ExitCode.Findings;
-        var talk = new Talk(options.Input, parsed.InvocationConfiguration.Error);
-        var answers = new FindingQuestions(library, Resolved(library, fields)).Ask(talk);
-        if (answers is not null && recording.Try(parsed, desk => [desk.Claim(answers)]) is { } tried)
-        {
-            RecordPrinter.PrintPreview(tried, parsed.InvocationConfiguration.Error);
-            if (talk.Confirm("Write it down?")) return recording.Run(parsed, desk => [desk.Claim(answers)], isSeen: true);
-        }
-        talk.Say("Nothing was recorded.");
-        return ExitCode.CouldNotRun;
     }
 }
