@@ -54,6 +54,18 @@ public sealed class RecordRepairTests : IDisposable
         Assert.Contains(house, c => c!["inHouse"]!.AsArray().Any(i => (string?)i!["bag"] == "b-2025-120" && (int)i["quantity"]! == 1));
     }
 
+    [Theory]
+    [InlineData("grade=core,bin=A2", "quantity: 1 grade: core bin: A2|quantity: 1 grade: runner bin: A1")]
+    [InlineData("grade=runner,bin=A1", "quantity: 2 grade: runner bin: A1")]
+    public void Two_pieces_of_one_position_are_both_in_a_bag(string second, string bags)
+    {
+        const string Removed = "roller-2-bearing-front=OS-1303-01,to=bag,quantity=1,";
+        var json = _shop.Run("record", "repair", "--machine", "folder-1", "--removed", Removed + "grade=runner,bin=A1", "--removed", Removed + second, "--json").Json;
+        var texts = json["also"]!.AsArray().Select(b => string.Join(' ', _shop.Read((string)b!["file"]!).Split('\n')[2..5])).Order(StringComparer.Ordinal);
+        Assert.Equal(bags, string.Join('|', texts));
+        Assert.All(json["also"]!.AsArray(), b => Assert.Contains((string)b!["id"]!, (string)json["text"]!, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_same_repair_twice_is_one_repair()
     {
@@ -73,6 +85,7 @@ public sealed class RecordRepairTests : IDisposable
 
     [Theory]
     [InlineData(2, "--machine or --unit missing", "--sheets", "5")]
+    [InlineData(2, "nothing says what was found or done", "--machine", "folder-1", "--by", "M. Orr")]
     [InlineData(2, "Did you mean from?", "--machine", "folder-1", "--fitted", "roller-2-bearing-front=VM-0907,form=b-2025-120")]
     [InlineData(2, "Add to=bag", "--machine", "folder-1", "--removed", "roller-2-gear=gear-os-0432,grade=runner")]
     [InlineData(2, "only the assembly comes first", "--machine", "press-2", "--swapped", "fixing=fixing-60-a")]

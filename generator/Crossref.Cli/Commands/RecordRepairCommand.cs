@@ -30,6 +30,8 @@ internal static class RecordRepairCommand
             var names = fields.ContainsKey("machine") || fields.ContainsKey("unit");
             if (parsed.GetValue(ask) || (options.AtKeyboard && (!names || typed.Count == 0))) return Ask(recording, parsed, options.Today(parsed), fields, typed);
             if (!names) throw new CannotRunException("Too little to record: --machine or --unit missing.", "Name the machine that was repaired, or the unit on the bench. At a keyboard crossref record repair asks for everything.");
+            if (typed.Count == 0 && fields.Keys.All(k => k is "machine" or "unit" or "assembly" or "by"))
+                throw new CannotRunException("Too little to record: nothing says what was found or done.", "Write --found, --removed, --fitted, --swapped, a counter or --note. At a keyboard crossref record repair asks for everything.");
             return recording.Run(parsed, desk => desk.Repair(fields, Resolved(desk.Library, fields, typed).ToLookup(l => l.Kind, l => l.Line)));
         });
         return command;

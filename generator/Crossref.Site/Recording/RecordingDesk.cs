@@ -47,7 +47,7 @@ public sealed class RecordingDesk
     /// <returns>The repair, then its bags.</returns>
     public IReadOnlyList<NewRecord> Repair(IReadOnlyDictionary<string, string> fields, ILookup<string, RepairLine> lines)
     {
-        var bags = lines["removed"].Where(l => l["to"] == "bag").DistinctBy(RepairForm.BagKey).ToDictionary(RepairForm.BagKey, l => Bag(fields, l), StringComparer.Ordinal);
+        var bags = lines["removed"].Where(l => l["to"] == "bag").GroupBy(RepairForm.BagKey).ToDictionary(b => b.Key, b => Bag(fields, b.First(), b.Count()), StringComparer.Ordinal);
         var repair = Form(RecordType.Repair, RepairForm.Body(fields, lines, bags.ToDictionary(b => b.Key, b => b.Value.Id, StringComparer.Ordinal), _today));
         return [repair, .. bags.Values];
     }
@@ -86,10 +86,12 @@ public sealed class RecordingDesk
             ? new StatementBook(tried.After).Direct(fitting.Fitting.Part.Id, fitting.Fitting.Position.Id).FirstOrDefault(s => s.Id == fitting.ClaimId)
             : null;
 
-    private NewRecord Bag(IReadOnlyDictionary<string, string> fields, RepairLine line)
+    private NewRecord Bag(IReadOnlyDictionary<string, string> fields, RepairLine line, int times)
     {
         var address = AddressOf(fields, line.Position);
         var places = line["quantity"] ?? _library.Positions.GetValueOrDefault(address)?.Quantity.ToString(CultureInfo.InvariantCulture) ?? "1";
+        // A line that is typed twice puts its pieces in twice.
+        if (times > 1 && int.TryParse(places, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces)) places = (pieces * times).ToString(CultureInfo.InvariantCulture);
         return Form(RecordType.Bag, RepairForm.Bag(fields, line, address, places, _today));
     }
 

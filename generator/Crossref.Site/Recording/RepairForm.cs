@@ -54,8 +54,9 @@ public static class RepairForm
         return form.InOrderOf(ShopShapes.Bag);
     }
 
-    /// <summary>What tells the bags of one repair apart.</summary>
-    internal static string BagKey(RepairLine line) => $"{line.Position}={line.Value}";
+    /// <summary>What tells the bags of one repair apart: two pieces of one position may be of two grades.</summary>
+    internal static string BagKey(RepairLine line) =>
+        $"{line.Position}={line.Value},{string.Join(',', line.More.OrderBy(m => m.Key, StringComparer.Ordinal).Select(m => $"{m.Key}={m.Value}"))}";
 
     private static MapNode Line(string list, RepairLine line, string? bag)
     {
