@@ -17,5 +17,5 @@ internal sealed class SizeAgainstDesignation : IRule
         let written = found.One!.Value.Size
         select Code.At(
             scope.PlaceOf(part, "size"), $"{found.Attribute} {written.Text}, but {part.Standard} has {found.Other!.Value.Size.Text}{(written.Quantity is null ? "" : $" ({found.How})")}",
-            "measure again, and correct the size or the designation");
+            "measure again, and correct the size or the designation" + BareReading.Hint(found));
 }

@@ -29,8 +29,8 @@ internal sealed class SizesAgainstClaim : IRule
             var texts = differing.Select(d => $"{d.Attribute} {Text(d.One)} against {Text(d.Other)}");
             yield return Code.At(
                 scope.PlaceOf(claim, "verdict"), $"{part.Id} is said to fit, but {string.Join("; ", texts)} ({string.Join(", ", others.Select(o => o.Id))})",
-                differing.Exists(d => d.MustMatch) ? "a size that must match rules it out whatever is claimed: measure again, and correct the size or withdraw the claim"
-                    : "measure again, or write verdict: fits-with-change and what was changed");
+                (differing.Exists(d => d.MustMatch) ? "a size that must match rules it out whatever is claimed: measure again, and correct the size or withdraw the claim"
+                    : "measure again, or write verdict: fits-with-change and what was changed") + string.Concat(differing.Select(BareReading.Hint)));
         }
     }
 
