@@ -42,7 +42,7 @@
 
   const line = (what, text, how) => ({ what, figure: text, how });
 
-  const WRITTEN = /^(-?[0-9]{1,15}(?:\.[0-9]{1,12})?)\s*(?:(?:\+\/-|±)\s*([0-9]{1,15}(?:\.[0-9]{1,12})?)\s*)?([^\s0-9.,+\-±][^\s]*)?$/;
+  const WRITTEN = /^(-?[0-9]{1,15}(?:\.[0-9]{1,12})?)\s*(?:(?:\+\/-|±)\s*([0-9]{1,15}(?:\.[0-9]{1,12})?)\s*)?([^\s0-9.,+\-±/][^\s]*)?$/;
 
   // A decimal number times a unit's factor, rounded once, as C# does: 0.669 in are 16.9926 mm, not 16.992599999999996.
   function inOwnUnit(text, factor) {
@@ -57,8 +57,9 @@
     const sample = known[0].symbol;
     const match = WRITTEN.exec(text.trim());
     if (!match) {
+      if (/^\s*(?:[0-9]+\s+)?[0-9]+\s*\/\s*[0-9]/.test(text)) return { problem: "write one number without a stroke, such as 0.5 for 1/2" };
       if (/^\s*-?[0-9]+,[0-9]/.test(text)) {
-        const several = text.match(/[,.]/g).length > 1;
+        const several = /[,.][0-9]+[,.]/.test(text);
         return { problem: several ? `write the number without commas: ${text.trim().replaceAll(",", "")}` : `write the decimal point as a point: ${text.trim().replaceAll(",", ".")}` };
       }
       return { problem: sample ? `write a number, such as 17 or 17.02 +/- 0.02 ${sample}` : "write a number, such as 17" };

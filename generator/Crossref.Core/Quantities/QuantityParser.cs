@@ -20,8 +20,9 @@ public static partial class QuantityParser
         var match = Written().Match(text.Trim());
         if (!match.Success)
         {
-            problem = !CommaNumber().IsMatch(text) ? $"write a number{Example(dimension)}"
-                : text.Count(c => c is ',' or '.') > 1 ? $"write the number without commas: {text.Trim().Replace(",", "", StringComparison.Ordinal)}"
+            problem = Fraction().IsMatch(text) ? "write one number without a stroke, such as 0.5 for 1/2"
+                : !CommaNumber().IsMatch(text) ? $"write a number{Example(dimension)}"
+                : Grouped().IsMatch(text) ? $"write the number without commas: {text.Trim().Replace(",", "", StringComparison.Ordinal)}"
                 : $"write the decimal point as a point: {text.Trim().Replace(',', '.')}";
             return false;
         }
@@ -54,9 +55,15 @@ public static partial class QuantityParser
     private static bool Number(string text, out decimal value) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out value);
 
-    [GeneratedRegex(@"^(?<value>-?[0-9]{1,15}(\.[0-9]{1,12})?)\s*((\+/-|±)\s*(?<width>[0-9]{1,15}(\.[0-9]{1,12})?)\s*)?(?<unit>[^\s0-9.,+\-±][^\s]*)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<value>-?[0-9]{1,15}(\.[0-9]{1,12})?)\s*((\+/-|±)\s*(?<width>[0-9]{1,15}(\.[0-9]{1,12})?)\s*)?(?<unit>[^\s0-9.,+\-±/][^\s]*)?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Written();
 
     [GeneratedRegex(@"^\s*-?[0-9]+,[0-9]", RegexOptions.CultureInvariant)]
     private static partial Regex CommaNumber();
+
+    [GeneratedRegex(@"[,.][0-9]+[,.]", RegexOptions.CultureInvariant)]
+    private static partial Regex Grouped();
+
+    [GeneratedRegex(@"^\s*([0-9]+\s+)?[0-9]+\s*/\s*[0-9]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Fraction();
 }
