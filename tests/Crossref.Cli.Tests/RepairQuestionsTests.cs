@@ -6,6 +6,7 @@ namespace Crossref.Cli.Tests;
 public sealed class RepairQuestionsTests : IDisposable
 {
     private static readonly string[] Repair = ["record", "repair"];
+    private static readonly string[] Kinds = ["--unit", "--machine", "--found", "--removed", "--fitted", "--swapped", "--note"];
 
     private readonly Shop _shop = new();
 
@@ -141,6 +142,31 @@ public sealed class RepairQuestionsTests : IDisposable
         var run = _shop.RunTyping("folder-1\n", Repair);
         Assert.Equal((2, ""), (run.ExitCode, run.Output));
         Assert.Contains("--machine or --unit missing", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Whatever_is_answered_and_taken_back_the_flags_of_the_record_give_it_again()
+    {
+        var (recorded, backs, kinds) = (0, 0, new HashSet<string>());
+        var random = new Random(14);
+        for (var round = 1; round <= 30; round++)
+        {
+            using var shop = new Shop();
+            using var screen = new StringWriter();
+            using var wanderer = new Wanderer(random, screen);
+            var run = shop.AtKeyboard(wanderer, screen, [.. Repair, "--json"]);
+            if (run.ExitCode == 2) continue; // it went out
+            Assert.True(run.ExitCode == 0, $"{round}: {run.Error}");
+            (recorded, backs) = (recorded + 1, backs + wanderer.Backs);
+            var flags = RepairFlags.Of(run.Json);
+            kinds.UnionWith(flags.Where(f => f.StartsWith("--", StringComparison.Ordinal)));
+            var again = _shop.Run([.. Repair, .. flags, "--dry-run", "--json"]);
+            Assert.True(again.ExitCode == 0, $"{round}: {string.Join(' ', flags)} {again.Error}");
+            Assert.Equal(Records(run.Json), Records(again.Json));
+        }
+        Assert.InRange(recorded, 25, 30);
+        Assert.InRange(backs, 100, int.MaxValue);
+        Assert.Empty(Kinds.Except(kinds));
     }
 
     private string Ask(string[] typed)
