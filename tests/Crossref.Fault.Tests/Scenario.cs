@@ -23,6 +23,7 @@ public sealed record Scenario(string Name, string Line, params string[] Before)
         new("record", "record --part brg-vm-0907 --replaces brg-os-1203 --verdict fits --basis seated --source red-book --by Orr"),
         new("first combine", Combine),
         new("later combine", Combine, Combine),
+        new("choose", "choose red-book 1", Combine),
     ];
 
     public static TheoryData<string> Names => [.. All.Select(s => s.Name)];
