@@ -63,9 +63,16 @@
 
     get isGiven() { return this.text !== "" && this.text !== this.input.default; }
 
+    // What is written is never hidden.
+    unfold() {
+      const folded = this.box.closest("details");
+      if (folded) folded.open = true;
+    }
+
     say(problem) {
       this.problem.textContent = problem;
       this.problem.hidden = !problem;
+      if (problem) this.unfold();
       const described = [this.hint, problem && this.problem.id].filter(Boolean).join(" ");
       if (described) this.control.setAttribute("aria-describedby", described);
       else this.control.removeAttribute("aria-describedby");
@@ -96,7 +103,10 @@
       const { hash, search } = window.location;
       const state = new URLSearchParams(hash.includes("=") ? hash.slice(1) : search);
       if (!this.fields.some((field) => state.has(field.input.name))) return false;
-      for (const field of this.fields) field.text = (state.get(field.input.name) ?? "").trim();
+      for (const field of this.fields) {
+        field.text = (state.get(field.input.name) ?? "").trim();
+        if (field.isGiven) field.unfold();
+      }
       this.entered = false;
       this.work();
       return true;

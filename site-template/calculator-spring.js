@@ -36,9 +36,12 @@
       const travel = subtract(free, length);
       const force = multiply(rate, travel);
       lines.push(line("travel", figure(travel, 2, "mm"), "free length less fitted length"));
-      lines.push(line("force", figure(force, 2, "N"), "rate × travel"));
-      answer += ` At ${figure(length, 2, "mm")} it pushes with ${figure(force, 2, "N")}.`;
-      if (length.low < touching.high - 1e-9) cautions.push("At that length the coils may touch: the force is then far higher than worked out here.");
+      const never = length.high < touching.low - 1e-9;
+      lines.push(line("force", never ? "unknown" : figure(force, 2, "N"), never ? "the coils touch before" : "rate × travel"));
+      answer += never
+        ? ` It cannot be pressed to ${figure(length, 2, "mm")}: its coils touch at ${figure(touching, 2, "mm")}.`
+        : ` At ${figure(length, 2, "mm")} it pushes with ${figure(force, 2, "N")}.`;
+      if (!never && length.low < touching.high - 1e-9) cautions.push("At that length the coils may touch: the force is then far higher than worked out here.");
     }
     if (index.low < 4 - 1e-9 || index.high > 20 + 1e-9)
       cautions.push("So tight or so wide a coil is outside the usual range of 4 to 20; the formula is less sure there.");

@@ -57,7 +57,10 @@
     const sample = known[0].symbol;
     const match = WRITTEN.exec(text.trim());
     if (!match) {
-      if (/^\s*-?[0-9]+,[0-9]/.test(text)) return { problem: `write the decimal point as a point: ${text.trim().replaceAll(",", ".")}` };
+      if (/^\s*-?[0-9]+,[0-9]/.test(text)) {
+        const several = text.match(/[,.]/g).length > 1;
+        return { problem: several ? `write the number without commas: ${text.trim().replaceAll(",", "")}` : `write the decimal point as a point: ${text.trim().replaceAll(",", ".")}` };
+      }
       return { problem: sample ? `write a number, such as 17 or 17.02 +/- 0.02 ${sample}` : "write a number, such as 17" };
     }
     const symbol = match[3] || "";
@@ -105,8 +108,8 @@
       }
       const read = quantity(text, input.measures, units);
       if (read.problem) this.refuse(input.name, read.problem);
-      else if (input.whole && (!Number.isInteger(read.value) || read.value < 1 || read.value > 100000 || read.uncertainty !== 0))
-        this.refuse(input.name, "write a whole number from 1 to 100000");
+      else if (input.whole && (!Number.isInteger(read.value) || read.value < least(input) || read.value > 100000 || read.uncertainty !== 0))
+        this.refuse(input.name, `write a whole number from ${least(input)} to 100000`);
       else if (!input.mayBeZeroOrLess && read.value - read.uncertainty <= 0) this.refuse(input.name, "write a number above zero, also after its uncertainty is taken off");
       else this.quantities.set(input.name, read);
     }
@@ -132,6 +135,7 @@
   // As Sought.WorkedOut.
   const workedOut = (size) => ({ value: Number(number(interval.middle(size), 9)), uncertainty: Number(number(interval.halfWidth(size), 9)) });
 
+  const least = (input) => (input.mayBeZeroOrLess ? 0 : 1);
   const lower = (label) => (label.length > 1 && label[1] !== label[1].toUpperCase() ? label[0].toLowerCase() + label.slice(1) : label);
 
   const tools = { interval, number, figure, line, tolerance, compare, workedOut };

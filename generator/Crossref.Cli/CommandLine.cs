@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using Crossref.Cli.Commands;
 using Crossref.Cli.Printing;
 using Crossref.Core.Arithmetic;
+using Crossref.Core.Checking;
 using Crossref.Core.Storing;
 
 namespace Crossref.Cli;
@@ -49,7 +50,11 @@ public static class CommandLine
         {
             if (parsed.Errors.Count == 0) return parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
             if (args.Length == 0) return Math.Max(ExitCode.CouldNotRun, root.Parse("--help").Invoke(new InvocationConfiguration { Output = error, Error = error }));
+            var command = parsed.CommandResult.Command;
+            if (command == root && parsed.UnmatchedTokens is [var first, ..] && !first.StartsWith('-'))
+                Known.Require(first, root.Subcommands.Select(c => c.Name), "command", "crossref --help lists them.");
             foreach (var problem in parsed.Errors) error.WriteLine("crossref: " + problem.Message);
+            foreach (var near in parsed.UnmatchedTokens.SelectMany(t => Suggest.Nearest(t, command.Options.Concat(root.Options).Select(o => o.Name)).Take(1))) error.WriteLine($"Did you mean {near}?");
             error.WriteLine($"Try: crossref {Words(parsed.CommandResult)}--help");
             return ExitCode.CouldNotRun;
         }

@@ -18,7 +18,7 @@ public sealed class ChromiumFixture : IAsyncLifetime, Tabs.IBrowser
     {
         var named = Environment.GetEnvironmentVariable("CHROMIUM_PATH");
         _playwright = await Playwright.CreateAsync();
-        Assertions.SetDefaultExpectTimeout(20_000); // a busy machine is slow, not wrong
+        Assertions.SetDefaultExpectTimeout(60_000); // a busy machine is slow, not wrong
         _browser = await _playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = string.IsNullOrEmpty(named) ? "/usr/bin/chromium" : named,

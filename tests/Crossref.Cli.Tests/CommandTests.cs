@@ -137,7 +137,11 @@ public sealed class CommandTests : IDisposable
     [InlineData("fits", "ostrin-f2/fold-head/roller-1", "--machine", "press-1", "the position is of ostrin-f2")]
     [InlineData("fits", "Name one position")]
     [InlineData("where", "brg-os-1204x", "There is no part")]
-    [InlineData("fitz", "Unrecognized command")]
+    [InlineData("fits", "roller-2-bearing-raer", "Did you mean roller-2-bearing-rear?")]
+    [InlineData("fits", "heat-roller-bearing-rear", "Name one of them: ")]
+    [InlineData("where", "vm-097", "Did you mean VM-0907?")]
+    [InlineData("chek", "Did you mean check?")]
+    [InlineData("check", "--jsn", "Did you mean --json?")]
     [InlineData("check", "--date", "2026-02-31", "is not a date")]
     public void A_name_that_is_not_on_record_is_refused_with_a_remedy(params string[] argumentsAndText)
     {
@@ -147,6 +151,12 @@ public sealed class CommandTests : IDisposable
         Assert.Equal((2, ""), (run.ExitCode, run.Output));
         Assert.Contains(argumentsAndText[^1], run.Error, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("roller-2-bearing-rear")]
+    [InlineData("fold-head/roller-2-bearing-rear")]
+    public void A_position_may_be_named_by_its_ending(string ending) =>
+        Assert.Equal("ostrin-f2/fold-head/roller-2-bearing-rear", (string)Tool.OnDemo("fits", ending, "--json").Json["position"]!);
 
     [Fact]
     public void Where_takes_a_number_as_people_type_it()

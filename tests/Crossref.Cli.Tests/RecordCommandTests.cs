@@ -86,6 +86,16 @@ public sealed class RecordCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_claim_is_taken_back_by_its_id_alone()
+    {
+        var first = (string)_shop.Run([.. Finding, "--json"]).Json["id"]!;
+        var text = (string)_shop.Run("record", "--withdraws", first, "--json").Json["text"]!;
+        Assert.Contains("\npart: brg-vm-0907\nat: ostrin-f2/fold-head/roller-2-bearing-front\ndate: 2026-11-25\n", text, StringComparison.Ordinal);
+        Assert.Equal(0, (int)_shop.Run("check", "--json").Json["errors"]!);
+        Assert.Contains("there is no claim 'nothing'", _shop.Run("record", "--withdraws", "nothing").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_a_keyboard_it_says_which_flags_are_missing()
     {
         var run = _shop.RunTyping("", "record");

@@ -16,6 +16,16 @@ internal sealed class Shop : IDisposable
 
     internal ToolRun RunTyping(string typed, params string[] arguments) => Tool.RunTyping(_folder, typed, [.. arguments, "--date", "2026-11-25"]);
 
+    /// <summary>Runs a command line for somebody at the keyboard, who types these lines.</summary>
+    internal ToolRun AtKeyboard(IEnumerable<string> typed, params string[] arguments)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        using var input = new StringReader(string.Concat(typed.Select(line => line + "\n")));
+        var exitCode = CommandLine.Run([.. arguments, "--content", Content, "--date", "2026-11-25"], output, error, input: input, atKeyboard: true);
+        return new ToolRun(exitCode, output.ToString(), error.ToString());
+    }
+
     internal void Write(string path, byte[] bytes)
     {
         var full = Path.Combine(Content, path);

@@ -67,8 +67,7 @@ public sealed class SteadyOutputTests : IDisposable
     [Fact]
     public void A_long_build_says_how_far_it_is()
     {
-        var parts = Enumerable.Range(0, 1200).Select(i => $"part: part-{i}\nkind: bearing\nname: Bearing {i}\nmaker: Velm\nnumbers: [LONG-{i:0000}]\n");
-        File.WriteAllText(Path.Combine(Content, "many.yaml"), string.Join("---\n", parts));
+        AddManyParts();
         Assert.Contains("1,000 files made", Tool.Run(_folder, "build").Error, StringComparison.Ordinal);
     }
 
@@ -105,6 +104,7 @@ public sealed class SteadyOutputTests : IDisposable
     [Fact]
     public void A_build_that_is_killed_before_all_pages_are_made_has_touched_none()
     {
+        AddManyParts(); // so that there is time to kill it
         Build(_folder);
         var old = Hashes(Site);
         Edit("library.yaml", "title: Ferry Lane Print Room", "title: Ferry Lane Print Room, back room");
@@ -129,6 +129,12 @@ public sealed class SteadyOutputTests : IDisposable
     {
         var run = Tool.Run(folder, "build", "--date", "2026-11-25");
         Assert.True(run.ExitCode == 0, run.Error);
+    }
+
+    private void AddManyParts()
+    {
+        var parts = Enumerable.Range(0, 1200).Select(i => $"part: part-{i}\nkind: bearing\nname: Bearing {i}\nmaker: Velm\nnumbers: [LONG-{i:0000}]\n");
+        File.WriteAllText(Path.Combine(Content, "many.yaml"), string.Join("---\n", parts));
     }
 
     private void Edit(string file, string before, string after)

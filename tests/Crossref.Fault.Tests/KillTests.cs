@@ -5,8 +5,8 @@ namespace Crossref.Fault.Tests;
 /// <summary>The real executable is killed at random moments.</summary>
 public class KillTests
 {
-    // Seven scenarios make more than two hundred.
-    private const int Kills = 30;
+    // Nine scenarios make more than two hundred.
+    private const int Kills = 24;
 
     [Theory]
     [MemberData(nameof(Scenario.Names), MemberType = typeof(Scenario))]

@@ -9,6 +9,9 @@ namespace Crossref.Fault.Tests;
 /// <param name="Before">Command lines that ran on the older content; none for a first run.</param>
 public sealed record Scenario(string Name, string Line, params string[] Before)
 {
+    /// <summary>Whether the shop needs a machine for it.</summary>
+    public bool HasMachine { get; init; }
+
     private const string Build = "build --out {dir}/site";
     private const string Pack = "pack {dir}/stick --tools {dir}/tools";
 
@@ -21,6 +24,8 @@ public sealed record Scenario(string Name, string Line, params string[] Before)
         new("first pack", Pack),
         new("later pack", Pack, Pack),
         new("record", "record --part brg-vm-0907 --replaces brg-os-1203 --verdict fits --basis seated --source red-book --by Orr"),
+        new("repair with a bag", "record repair --machine folder --sheets 1000 --removed roller=OS-1203-02,to=bag,grade=runner --fitted roller=VM-0907,from=new --outcome running") { HasMachine = true },
+        new("import", "import {dir}/parts.csv --apply"),
         new("first combine", Combine),
         new("later combine", Combine, Combine),
         new("choose", "choose red-book 1", Combine),

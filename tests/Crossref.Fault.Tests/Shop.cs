@@ -23,6 +23,9 @@ internal sealed class Shop : IDisposable
         shop.Write("content/parts/rollers.yaml", "part: brg-os-1203\nkind: bearing\nname: Bearing, fold roller\nmaker: Ostrin\nnumbers: [OS-1203-02]\n");
         shop.Write("content/parts/old.yaml", "part: brg-vm-0907\nkind: bearing\nname: Bearing from the old Velm\nmaker: Velm\nnumbers: [VM-0907]\n");
         shop.Write("content/notes/grease.md", "---\ntitle: Grease\n---\nNever the white one.\n");
+        shop.Write("parts.csv", "kind,name,maker,number\nroller,\"Roller, feed\",Ostrin,OS-0700\ngear,Gear,Ostrin,OS-0701\n");
+        if (scenario.HasMachine)
+            shop.Write("content/folder.yaml", "family: f2\nname: F2\nmaker: Ostrin\nmodels: [{model: F2}]\nassemblies: [{assembly: head, name: Head, positions: [{position: roller, name: Roller, kind: bearing, listed: [brg-os-1203]}]}]\n---\nmachine: folder\nfamily: f2\nmodel: F2\n");
         // Another copy of this library, and what another shop brought to it.
         shop.Write("other/library.yaml", "library: my-shop\ntitle: My shop\nmains: 230\n---\nsource: red-book\ntype: repair\ntitle: The red workshop book, volume 2\n");
         shop.Write("other/parts/rollers.yaml", "part: brg-os-1203\nkind: bearing\nname: Bearing, fold roller\nmaker: Ostrin\nnumbers: [OS-1203-02]\nprice: 4\n");

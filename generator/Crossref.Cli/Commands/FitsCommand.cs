@@ -10,7 +10,7 @@ internal static class FitsCommand
 {
     internal static Command Create(CommonOptions options)
     {
-        var position = new Argument<string?>("POSITION") { Description = "Where the part goes: family/assembly/position", Arity = ArgumentArity.ZeroOrOne };
+        var position = new Argument<string?>("POSITION") { Description = "Where the part goes: family/assembly/position, or its last word where only one is called so", Arity = ArgumentArity.ZeroOrOne };
         var machine = new Option<string?>("--machine") { Description = "The machine you ask for; its model, serial and mains then decide", HelpName = "ID" };
         var all = new Option<bool>("--all") { Description = "Every position, without a machine and for each machine of its family" };
         var command = new Command("fits", "Say which parts fit a position, how surely, and who says so.") { position, machine, all };
@@ -46,9 +46,9 @@ internal static class FitsCommand
 
     private static FitsAnswer One(Library library, Fits fits, string address, string? machine)
     {
-        Known.Require(address, library.Positions.Keys, "position", "crossref find WORDS looks positions up.");
+        if (machine is not null) Known.Require(machine, library.Machines.Keys, "machine", "crossref find WORDS looks machines up.");
+        address = Known.Position(library, address, machine);
         if (machine is null) return fits.At(address);
-        Known.Require(machine, library.Machines.Keys, "machine", "crossref find WORDS looks machines up.");
         var (family, place) = (library.Machines[machine].Family.Id, library.Positions[address]);
         if (family != place.Family)
             throw new CannotRunException($"{machine} is of the family {family}; the position is of {place.Family}.", "Name a machine of the position's own family, or leave --machine out.");

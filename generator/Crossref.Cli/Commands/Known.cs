@@ -18,29 +18,29 @@ internal static class Known
 
     /// <summary>The id of a part that is named by its id or by any number on it.</summary>
     /// <exception cref="CannotRunException">There is none, or there are several.</exception>
-    internal static string Part(Library library, string text)
+    internal static string Part(Library library, string text, string hint = "crossref find WORDS looks parts up.")
     {
         if (library.Parts.ContainsKey(text)) return text;
         var wanted = NumberForm.Of(text);
         var found = library.Parts.Values.Where(p => p.AllNumbers.Any(n => NumberForm.Of(n) == wanted)).Select(p => p.Id).Order(StringComparer.Ordinal).ToList();
         if (found.Count == 1) return found[0];
         if (found.Count > 1) throw new CannotRunException($"{text} is a number of several parts.", "Name one of them: " + string.Join(", ", found));
-        Require(text, library.Parts.Keys, "part", "crossref find WORDS looks parts up.");
+        Require(text, library.Parts.Keys.Concat(library.Parts.Values.SelectMany(p => p.AllNumbers)), "part", hint);
         return text;
     }
 
-    /// <summary>The address of a position that is named by it or, where the machine is known, by its last word or words.</summary>
+    /// <summary>The address of a position that is named by it or by its last word or words; where the machine is known, within its family.</summary>
     /// <exception cref="CannotRunException">There is none, or there are several.</exception>
     internal static string Position(Library library, string text, string? machine)
     {
         if (library.Positions.ContainsKey(text)) return text;
         var family = machine is null ? null : library.Machines.GetValueOrDefault(machine)?.Family.Id;
-        var places = library.Positions.Values.Where(p => family is not null && p.Family == family).ToList();
+        var places = library.Positions.Values.Where(p => family is null || p.Family == family).ToList();
         var found = places.Select(p => p.Address).Where(a => a.EndsWith("/" + text, StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToList();
         if (found.Count == 1) return found[0];
-        if (found.Count > 1) throw new CannotRunException($"{text} is a position of several assemblies.", "Name one of them: " + string.Join(", ", found));
-        if (places.Count > 0 && !text.Contains('/', StringComparison.Ordinal)) Require(text, places.Select(p => p.Id), "position", $"crossref find WORDS looks positions up; {machine} is of the family {family}.");
-        Require(text, library.Positions.Keys, "position", "crossref find WORDS looks positions up.");
+        if (found.Count > 1) throw new CannotRunException($"Several positions are called {text}.", "Name one of them: " + string.Join(", ", found));
+        var hint = "crossref find WORDS looks positions up" + (family is null ? "." : $"; {machine} is of the family {family}.");
+        Require(text, text.Contains('/', StringComparison.Ordinal) ? library.Positions.Keys : places.Select(p => p.Id), "position", hint);
         return text;
     }
 }

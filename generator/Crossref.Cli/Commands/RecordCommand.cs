@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Crossref.Cli.Asking;
-using Crossref.Cli.Printing;
 using Crossref.Core.Records;
 using Crossref.Site.Recording;
 
@@ -9,6 +8,7 @@ namespace Crossref.Cli.Commands;
 /// <summary><c>crossref record</c>: a finding, by flags or by questions.</summary>
 internal static class RecordCommand
 {
+    private static readonly string[] Fact = ["part", "at", "replaces", "where"];
     private static readonly string[] Counts = [.. Words.All<CountUnit>()];
 
     internal static Command Create(CommonOptions options)
@@ -23,7 +23,7 @@ internal static class RecordCommand
         {
             var fields = FieldOption.Given(flags, parsed);
             var missing = Missing(fields);
-            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard)) return Ask(options, recording, parsed, fields);
+            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard)) return recording.Ask(parsed, known => { var given = Resolved(known.Library, fields); return () => new FindingQuestions(known, given); });
             if (missing.Count > 0)
                 throw new CannotRunException($"Too little to record: {string.Join(", ", missing)} missing.", "Give them as flags; crossref record --help explains each. At a keyboard crossref record asks for them.");
             return recording.Run(parsed, desk => [desk.Claim(Resolved(desk.Library, fields))]);
@@ -31,10 +31,16 @@ internal static class RecordCommand
         return command;
     }
 
-    /// <summary>The fields with parts named by a number and positions named by their ending as their ids.</summary>
+    /// <summary>
+    /// The fields with parts named by a number and positions named by their ending as their ids. A withdrawal that names
+    /// nothing speaks of what the claim that it takes back speaks of.
+    /// </summary>
     internal static Dictionary<string, string> Resolved(Library library, IReadOnlyDictionary<string, string> fields)
     {
         var resolved = new Dictionary<string, string>(fields, StringComparer.Ordinal);
+        if (fields.TryGetValue("withdraws", out var withdrawn) && library.Claims.TryGetValue(withdrawn, out var claim) && !fields.Keys.Any(Fact.Contains))
+            foreach (var (name, about) in Fact.Zip<string, Ref?>([claim.Part, claim.At, claim.Replaces, claim.Where]))
+                if (about is { } known) resolved[name] = known.Id;
         foreach (var name in new[] { "part", "replaces" })
             if (fields.TryGetValue(name, out var part)) resolved[name] = Known.Part(library, part);
         if (fields.TryGetValue("at", out var at)) resolved["at"] = Known.Position(library, at, fields.GetValueOrDefault("machine"));
@@ -49,27 +55,13 @@ internal static class RecordCommand
         {
             if (needed && !names.Any(fields.ContainsKey)) missing.Add("--" + string.Join(" or --", names));
         }
-        Need(true, "part");
-        Need(true, "at", "replaces");
+        var isAbout = !fields.ContainsKey("withdraws") || fields.Keys.Any(Fact.Contains);
+        Need(isAbout, "part");
+        Need(isAbout, "at", "replaces");
         Need(!fields.ContainsKey("withdraws"), "verdict");
         Need(fields.ContainsKey("verdict") || !fields.ContainsKey("withdraws"), "basis");
         Need(fields.GetValueOrDefault("basis") == Words.Of(Basis.Ran), Counts);
         Need(fields.GetValueOrDefault("verdict") == Words.Of(Verdict.FitsWithChange), "change");
         return missing;
-    }
-
-    private static int Ask(CommonOptions options, Recording recording, ParseResult parsed, Dictionary<string, string> fields)
-    {
-        var workspace = Workspace.Open(options, parsed);
-        if (workspace.LibraryOrErrors(parsed) is not { } library) return ExitCode.Findings;
-        var talk = new Talk(options.Input, parsed.InvocationConfiguration.Error);
-        var answers = new FindingQuestions(library, Resolved(library, fields)).Ask(talk);
-        if (answers is not null && recording.Try(parsed, desk => [desk.Claim(answers)]) is { } tried)
-        {
-            RecordPrinter.PrintPreview(tried, parsed.InvocationConfiguration.Error);
-            if (talk.Confirm("Write it down?")) return recording.Run(parsed, desk => [desk.Claim(answers)], isSeen: true);
-        }
-        talk.Say("Nothing was recorded.");
-        return ExitCode.CouldNotRun;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Crossref.Cli.Asking;
 using Crossref.Core.Records;
 using Crossref.Site.Recording;
 
@@ -17,17 +18,19 @@ internal static class RecordRepairCommand
             HelpName = l.Says,
             AllowMultipleArgumentsPerToken = false,
         }, StringComparer.Ordinal);
-        var command = new Command("repair", "Record a whole repair: what was found, removed, fitted, swapped. to=bag puts an old piece into a new bag.") { recording.DryRun };
+        var ask = new Option<bool>("--ask") { Description = "Ask for what is missing, also when nobody sits at the keyboard" };
+        var command = new Command("repair", "Record a whole repair: what was found, removed, fitted, swapped. Without flags it asks. to=bag puts an old piece into a new bag.") { recording.DryRun, ask };
         foreach (var flag in flags.Values) command.Options.Add(flag);
         foreach (var line in lines.Values) command.Options.Add(line);
         command.SetAction(parsed =>
         {
             var fields = FieldOption.Given(flags, parsed);
-            if (!fields.ContainsKey("machine") && !fields.ContainsKey("unit"))
-                throw new CannotRunException("Too little to record: --machine or --unit missing.", "Name the machine that was repaired, or the unit on the bench.");
-            var typed = lines.SelectMany(l => (parsed.GetValue(l.Value) ?? []).Select(text => (l.Key, Line: Read(l.Key, text)))).ToList();
-            if (typed.Count(l => l.Key == "swapped") > 1) throw new CannotRunException("One repair changes one unit.", "Record the other swap as a repair of its own.");
-            return recording.Run(parsed, desk => desk.Repair(fields, typed.ToLookup(l => l.Key, l => Resolved(desk.Library, fields, l.Key, l.Line))));
+            var typed = lines.SelectMany(l => (parsed.GetValue(l.Value) ?? []).Select(text => (Kind: l.Key, Line: Read(l.Key, text)))).ToList();
+            if (typed.Count(l => l.Kind == "swapped") > 1) throw new CannotRunException("One repair changes one unit.", "Record the other swap as a repair of its own.");
+            var names = fields.ContainsKey("machine") || fields.ContainsKey("unit");
+            if (parsed.GetValue(ask) || (options.AtKeyboard && (!names || typed.Count == 0))) return Ask(recording, parsed, options.Today(parsed), fields, typed);
+            if (!names) throw new CannotRunException("Too little to record: --machine or --unit missing.", "Name the machine that was repaired, or the unit on the bench. At a keyboard crossref record repair asks for everything.");
+            return recording.Run(parsed, desk => desk.Repair(fields, Resolved(desk.Library, fields, typed).ToLookup(l => l.Kind, l => l.Line)));
         });
         return command;
     }
@@ -41,6 +44,21 @@ internal static class RecordRepairCommand
             throw new CannotRunException($"{stray}= speaks of a new bag, but the piece goes into none.", "Add to=bag, or leave it out.");
         return line;
     }
+
+    private static int Ask(Recording recording, ParseResult parsed, DateOnly today, Dictionary<string, string> fields, List<(string Kind, RepairLine Line)> typed)
+    {
+        // What is wrong in the flags is said before anything is asked.
+        if ((fields.ContainsKey("machine") || fields.ContainsKey("unit")) && recording.Try(parsed, desk => desk.Repair(fields, Resolved(desk.Library, fields, typed).ToLookup(l => l.Kind, l => l.Line))) is null)
+            return ExitCode.Findings;
+        return recording.Ask(parsed, known =>
+        {
+            var lines = Resolved(known.Library, fields, typed);
+            return () => new RepairQuestions(known, today, fields, lines);
+        });
+    }
+
+    private static List<(string Kind, RepairLine Line)> Resolved(Library library, Dictionary<string, string> fields, List<(string Kind, RepairLine Line)> lines) =>
+        [.. lines.Select(l => (l.Kind, Resolved(library, fields, l.Kind, l.Line)))];
 
     private static RepairLine Resolved(Library library, Dictionary<string, string> fields, string kind, RepairLine line)
     {

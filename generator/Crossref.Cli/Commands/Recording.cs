@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Crossref.Cli.Asking;
 using Crossref.Cli.Printing;
 using Crossref.Core.Storing;
 using Crossref.Site.Recording;
@@ -20,6 +21,32 @@ internal sealed class Recording(CommonOptions options)
         Workspace.Require(options.Content(parsed));
         using var store = dry ? null : ContentStore.Open(options.Content(parsed), options.Disk);
         return Try(parsed, form) is { } proposal ? Write(parsed, proposal, store, isSeen) : ExitCode.Findings;
+    }
+
+    /// <summary>Asks, shows what the answers would change, and records it when that is confirmed.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="begin">Out of what the library offers, what begins the questions anew.</param>
+    internal int Ask(ParseResult parsed, Func<Knowledge, Func<IQuestions>> begin)
+    {
+        if (Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not { } library) return ExitCode.Findings;
+        var talk = new Talk(options.Input, parsed.InvocationConfiguration.Error);
+        var interview = new Interview(talk, begin(new Knowledge(library)));
+        talk.Say("Enter takes what stands in brackets; an empty line, or the word back, goes back, or out. Nothing is written until the end.");
+        while (interview.Run() is { } answered)
+        {
+            if (Try(parsed, answered.Form) is { } tried)
+            {
+                talk.Say("");
+                RecordPrinter.PrintPreview(tried, parsed.InvocationConfiguration.Error);
+                var reply = talk.Confirm("Write it down?");
+                if (reply == ReplyKind.Answer) return Run(parsed, answered.Form, isSeen: true);
+                if (reply == ReplyKind.End) break;
+            }
+            // What was answered is not lost over one wrong word.
+            if (!interview.Back()) break;
+        }
+        talk.Say("Nothing was recorded.");
+        return ExitCode.CouldNotRun;
     }
 
     /// <summary>The records in the library as it would be with them, and how the parts stand; null after what is wrong was printed.</summary>

@@ -17,7 +17,7 @@ internal sealed class WherePrinter(Library library)
         if (answer.Refused.Count > 0) output.WriteLine("\nDisputed or ruled out");
         foreach (var refused in answer.Refused)
         {
-            output.WriteLine($"  {refused.Position} — {(refused.Disputed ? "disputed" : "ruled out")}");
+            output.WriteLine($"  {refused.Position} — {(refused.Disputed ? StandingWord.Disputed : StandingWord.RuledOut)}");
             output.WriteLine($"      {refused.Refusal.Reason}");
         }
         Section("May stand in for it", answer.StandIns, s => s.Part, output);

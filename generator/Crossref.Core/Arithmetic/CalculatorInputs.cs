@@ -54,11 +54,13 @@ public sealed class CalculatorInputs
             else Refuse(input.Name, $"'{text}' is none of {string.Join(", ", input.Choices)}");
         }
         else if (!QuantityParser.TryParse(text, dimension, out var quantity, out var problem)) Refuse(input.Name, problem);
-        else if (input.Whole && (quantity.Value != decimal.Truncate(quantity.Value) || quantity.Value is < 1 or > 100_000 || quantity.Uncertainty != 0))
-            Refuse(input.Name, "write a whole number from 1 to 100000");
+        else if (input.Whole && (quantity.Value != decimal.Truncate(quantity.Value) || quantity.Value < Least(input) || quantity.Value > 100_000 || quantity.Uncertainty != 0))
+            Refuse(input.Name, $"write a whole number from {Least(input)} to 100000");
         else if (!input.MayBeZeroOrLess && Interval.Of(quantity).Low <= 0) Refuse(input.Name, "write a number above zero, also after its uncertainty is taken off");
         else _quantities[input.Name] = quantity;
     }
+
+    private static int Least(CalculatorInput input) => input.MayBeZeroOrLess ? 0 : 1;
 
     private static string Lower(string label) => label.Length > 1 && char.IsLower(label[1]) ? char.ToLowerInvariant(label[0]) + label[1..] : label;
 }

@@ -15,5 +15,6 @@ public static class Calculators
         LampCalculator.Create(),
         ThermistorCalculator.Create(),
         SpringCalculator.Create(),
+        SparesCalculator.Create(),
     ];
 }

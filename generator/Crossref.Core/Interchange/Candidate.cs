@@ -12,7 +12,7 @@ public sealed record Candidate
     /// <summary>The rank of the weakest step.</summary>
     public required Basis Weakest { get; init; }
     /// <summary>"lead", or the word for the rank it stands with.</summary>
-    public string Standing => IsLead ? "lead" : Words.Of(Weakest);
+    public string Standing => IsLead ? StandingWord.Lead : Words.Of(Weakest);
     /// <summary>Whether it counts as an answer here.</summary>
     public required bool Accepted { get; init; }
     /// <summary>Why, in one plain sentence.</summary>

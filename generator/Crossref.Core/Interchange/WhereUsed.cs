@@ -56,8 +56,8 @@ public sealed class WhereUsed
 
     private static string Word(Fact fact, Fact reverse) => fact.State switch
     {
-        FactState.Disputed => "disputed",
-        FactState.RuledOut => "ruled out",
+        FactState.Disputed => StandingWord.Disputed,
+        FactState.RuledOut => StandingWord.RuledOut,
         _ => Plain(fact) && Plain(reverse) ? "interchangeable" : "substitute",
     };
 

@@ -20,9 +20,9 @@ public static partial class QuantityParser
         var match = Written().Match(text.Trim());
         if (!match.Success)
         {
-            problem = CommaNumber().IsMatch(text)
-                ? $"write the decimal point as a point: {text.Trim().Replace(',', '.')}"
-                : $"write a number{Example(dimension)}";
+            problem = !CommaNumber().IsMatch(text) ? $"write a number{Example(dimension)}"
+                : text.Count(c => c is ',' or '.') > 1 ? $"write the number without commas: {text.Trim().Replace(",", "", StringComparison.Ordinal)}"
+                : $"write the decimal point as a point: {text.Trim().Replace(',', '.')}";
             return false;
         }
         var symbol = match.Groups["unit"].Value;

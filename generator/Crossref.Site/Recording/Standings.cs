@@ -40,8 +40,8 @@ public static class Standings
     {
         var answer = fits.At(position, machine);
         if (answer.Candidates.FirstOrDefault(c => c.Part == part) is { } c) return new Standing(part, position, machine, c.Standing, c.Accepted, c.Reason);
-        if (answer.RuledOut.FirstOrDefault(r => r.Part == part) is { } no) return new Standing(part, position, machine, "ruled out", false, no.Reason);
-        if (answer.Disputed.FirstOrDefault(r => r.Part == part) is { } both) return new Standing(part, position, machine, "disputed", false, both.Reason);
-        return new Standing(part, position, machine, "nothing", false, "Nothing is recorded.");
+        if (answer.RuledOut.FirstOrDefault(r => r.Part == part) is { } no) return new Standing(part, position, machine, StandingWord.RuledOut, false, no.Reason);
+        if (answer.Disputed.FirstOrDefault(r => r.Part == part) is { } both) return new Standing(part, position, machine, StandingWord.Disputed, false, both.Reason);
+        return new Standing(part, position, machine, StandingWord.Nothing, false, "Nothing is recorded.");
     }
 }

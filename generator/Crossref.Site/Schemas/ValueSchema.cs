@@ -28,7 +28,7 @@ internal static class ValueSchema
         ValueKind.Word => new JsonObject { ["enum"] = Texts(shape.Words) },
         ValueKind.Quantity => Numeric("number", shape, Quantity(shape)),
         ValueKind.Number => Numeric("number", shape, $"^{Sign(shape)}{Digits}$"),
-        ValueKind.Whole => Numeric("integer", shape, $@"^{Sign(shape)}[0-9]{{1,15}}(\.0{{1,12}})?$"),
+        ValueKind.Whole => Numeric("integer", shape, $@"^{Sign(shape)}[0-9]{{1,15}}$"),
         ValueKind.Life => Pattern($@"^ *{Digits} +({string.Join('|', Words.All<CountUnit>())}) *$"),
         ValueKind.Wait => Pattern($"^ *{Digits} +(min|h) *$"),
         ValueKind.TrueFalse => new JsonObject { ["enum"] = new JsonArray(true, false, "true", "false") },

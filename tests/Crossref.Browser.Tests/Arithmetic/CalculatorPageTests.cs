@@ -78,6 +78,7 @@ public abstract class CalculatorPageTests(IBrowser browser, DemoSite site) : ICl
         var tab = await OpenAsync(name);
         foreach (var (input, text) in texts)
         {
+            if (await tab.AskAsync<bool>("!document.getElementById(it).checkVisibility()", "field-" + input)) await tab.ClickAsync($"details:has(#field-{input}) > summary");
             if (calculator.Inputs.Single(i => i.Name == input).Choices.Count > 0)
             {
                 await tab.AskAsync<object>(Choose, (string[])["field-" + input, text]);
@@ -92,6 +93,7 @@ public abstract class CalculatorPageTests(IBrowser browser, DemoSite site) : ICl
         await tab.OpenAsync("about:blank");
         await tab.OpenAsync(address);
         await tab.UntilAsync("document.querySelector('.says').textContent === it", answer);
+        Assert.True(await tab.AskAsync<bool>("it.every((id) => document.getElementById(id).checkVisibility())", texts.Keys.Select(i => "field-" + i)), "what is written is hidden");
         tab.WasQuiet();
     }
 

@@ -66,7 +66,7 @@ public sealed class LookupAtSizeTests(ChromiumFixture chromium, LargeSite large)
     private async Task<IPage> OpenAsync()
     {
         var page = await chromium.NewPageAsync();
-        page.SetDefaultTimeout(20_000);
+        page.SetDefaultTimeout(60_000);
         await page.GotoAsync(large.Site.Page);
         return page;
     }

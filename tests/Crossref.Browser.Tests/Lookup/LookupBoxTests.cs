@@ -156,7 +156,7 @@ public sealed class LookupBoxTests(ChromiumFixture chromium) : IDisposable
         await page.GotoAsync(site.Page);
         await Expect(page.Locator("select[name=kind]")).ToBeVisibleAsync();
         await page.WaitForFunctionAsync("() => document.querySelectorAll('script').length === 4");
-        for (var i = 0; i < 100 && !site.Files.All(file => watch.Files.Contains(site.Address(file.Path))); i++)
+        for (var i = 0; i < 1000 && !site.Files.All(file => watch.Files.Contains(site.Address(file.Path))); i++)
         {
             await Task.Delay(50);
         }
@@ -199,7 +199,7 @@ public sealed class LookupBoxTests(ChromiumFixture chromium) : IDisposable
     private async Task<IPage> OpenAsync(string fragment = "")
     {
         var page = await chromium.NewPageAsync();
-        page.SetDefaultTimeout(10_000);
+        page.SetDefaultTimeout(60_000);
         await page.GotoAsync(_site.Page + fragment);
         return page;
     }

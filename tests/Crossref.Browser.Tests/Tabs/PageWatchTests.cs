@@ -59,7 +59,7 @@ public abstract partial class PageWatchTests(IBrowser browser) : IDisposable
     // An event may come a moment after the page is loaded.
     private static async Task ComplainsAsync(ITab tab, string words)
     {
-        for (var i = 0; i < 100 && !tab.Watch.Complaints.Any(Says); i++) await Task.Delay(20);
+        for (var i = 0; i < 1000 && !tab.Watch.Complaints.Any(Says); i++) await Task.Delay(20);
         Assert.Contains(tab.Watch.Complaints, complaint => Says(complaint));
         bool Says(string complaint) => complaint.Contains(words, StringComparison.Ordinal);
     }

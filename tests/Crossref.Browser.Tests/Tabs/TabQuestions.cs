@@ -6,7 +6,8 @@ namespace Crossref.Browser.Tests.Tabs;
 /// <summary>Questions to a page. Values travel as JSON text, so that no browser's own conversion comes between.</summary>
 public static class TabQuestions
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+    // A busy machine is slow, not wrong.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
     /// <summary>The value of a JavaScript expression, in which <c>it</c> is the argument.</summary>
     public static async Task<T> AskAsync<T>(this ITab tab, string expression, object? it = null) =>

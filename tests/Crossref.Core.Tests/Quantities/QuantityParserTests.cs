@@ -24,6 +24,7 @@ public class QuantityParserTests
 
     [Theory]
     [InlineData("17,02", "17.02")]
+    [InlineData("1,200,000", "without commas: 1200000")]
     [InlineData("12 V", "mm")]
     [InlineData("32 mm", "plain number", Dimension.Number)]
     [InlineData("about 17", "write a number")]

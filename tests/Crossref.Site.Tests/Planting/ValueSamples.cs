@@ -24,7 +24,7 @@ internal static class ValueSamples
         ValueKind.OpenWord => shape.Words,
         ValueKind.Quantity => Quantities(shape),
         ValueKind.Number => [.. shape.Most == 1 ? ["0", "1", "0.5", "1.0", "\"0.25\""] : (string[])["0", "4", "4.50", "\"4.50\"", "007", "999999999.5", "1000000000"], Number(shape.Least)],
-        ValueKind.Whole => ["1", "2", "18000", "007", "2.0", "\"2\"", "\"2.0\"", "1000000000", Number(shape.Least)],
+        ValueKind.Whole => ["1", "2", "18000", "007", "\"2\"", "1000000000", Number(shape.Least)],
         ValueKind.Life => ["400000 cycles", "1.5 hours", "0.5 sheets", "1  sheets", "\"9 hours\"", "1000000000 sheets"],
         ValueKind.Wait => ["0 min", "45 min", "1.5 h", "168 h", "167.9 h", "10080 min", "\"45  min\"", "-0 min"],
         ValueKind.TrueFalse => ["true", "false", "\"true\"", "'false'"],

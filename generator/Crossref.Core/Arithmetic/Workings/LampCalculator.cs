@@ -6,6 +6,8 @@ namespace Crossref.Core.Arithmetic.Workings;
 /// <summary>A heater lamp from its rating: what a meter may show, what another supply would do to it, what differs from another lamp. Never finds a fit.</summary>
 internal static class LampCalculator
 {
+    private const string OtherLamp = "Beside another lamp: what differs?";
+
     // Wide enough for any lamp of a press; outside them somebody mistyped.
     private const double MostVolts = 1000;
     private const double MostWatts = 10_000;
@@ -18,14 +20,14 @@ internal static class LampCalculator
             new("mains", "Supply voltage", Dimension.Voltage) { Example = "230 V", Help = "The nominal voltage of the supply, or what was measured there." },
             new("cold", "Cold reading", Dimension.Resistance) { Example = "4.4 +/- 0.1 ohm", Help = "Isolated, cold, one end unplugged. For a meter that shows no contact write the most it can show, such as 10 Mohm." },
             new("leads", "Leads of the meter", Dimension.Resistance) { Example = "0.3 ohm", Help = "What the meter shows with its leads held together.", MayBeZeroOrLess = true },
-            new("lit", "Lit length", Dimension.Length) { Example = "210" },
-            new("length", "Overall length", Dimension.Length) { Example = "362" },
-            new("ends", "Ends", null) { Example = "flat-blade" },
-            new("other-volts", "Rated volts of the other lamp", Dimension.Voltage) { Example = "120 V" },
-            new("other-watts", "Rated watts of the other lamp", Dimension.Power) { Example = "900 W" },
-            new("other-lit", "Lit length of the other lamp", Dimension.Length) { Example = "214" },
-            new("other-length", "Overall length of the other lamp", Dimension.Length) { Example = "366" },
-            new("other-ends", "Ends of the other lamp", null) { Example = "lead-eyelet" },
+            new("lit", "Lit length", Dimension.Length) { Group = OtherLamp, Example = "210" },
+            new("length", "Overall length", Dimension.Length) { Group = OtherLamp, Example = "362" },
+            new("ends", "Ends", null) { Group = OtherLamp, Example = "flat-blade" },
+            new("other-volts", "Rated volts of the other lamp", Dimension.Voltage) { Group = OtherLamp, Example = "120 V" },
+            new("other-watts", "Rated watts of the other lamp", Dimension.Power) { Group = OtherLamp, Example = "900 W" },
+            new("other-lit", "Lit length of the other lamp", Dimension.Length) { Group = OtherLamp, Example = "214" },
+            new("other-length", "Overall length of the other lamp", Dimension.Length) { Group = OtherLamp, Example = "366" },
+            new("other-ends", "Ends of the other lamp", null) { Group = OtherLamp, Example = "lead-eyelet" },
         ],
         (inputs, _) => Work(inputs));
 

@@ -7,6 +7,7 @@ namespace Crossref.Core.Arithmetic.Workings;
 /// <summary>Marks that repeat: how thick the roller is, and which places on record turn so.</summary>
 internal static class RepeatCalculator
 {
+    private const string Finer = "Over several repeats or sheets; how exact";
     private const int NearMisses = 3;
 
     // Nothing that turns is thinner.
@@ -17,11 +18,11 @@ internal static class RepeatCalculator
         [
             new("distance", "Distance between the marks", Dimension.Length) { Required = true, Argument = true, Example = "94", Help = "Along the feed, from a mark to the same mark again; over several repeats, from the first to the last." },
             new("machine", "Machine or family", null) { Example = "press-1", Help = "Its id, or the id of its family; without it every family on record is searched." },
-            new("tolerance", "Tolerance in percent", Dimension.Number) { Default = Figure.Number(Repeat.Tolerance, 0), MayBeZeroOrLess = true, Help = "To either side. Rubber squashes and slips." },
-            new("repeats", "Repeats measured over", Dimension.Number) { Default = "1", Whole = true },
-            new("sheets", "Sheets laid end to end", Dimension.Number) { Default = "1", Whole = true, Help = "More than 1 when the distance runs on over the next sheets." },
-            new("gap", "Gap between sheets as they run", Dimension.Length) { Example = "40 +/- 2", MayBeZeroOrLess = true, Help = "Rollers turn on in the gap." },
-            new("ratio", "Skin speed over paper speed", Dimension.Number) { Default = "1", Help = "Above 1 for a developer sleeve, which outruns the paper." },
+            new("tolerance", "Tolerance in percent", Dimension.Number) { Group = Finer, Default = Figure.Number(Repeat.Tolerance, 0), MayBeZeroOrLess = true, Help = "To either side. Rubber squashes and slips." },
+            new("repeats", "Repeats measured over", Dimension.Number) { Group = Finer, Default = "1", Whole = true },
+            new("sheets", "Sheets laid end to end", Dimension.Number) { Group = Finer, Default = "1", Whole = true, Help = "More than 1 when the distance runs on over the next sheets." },
+            new("gap", "Gap between sheets as they run", Dimension.Length) { Group = Finer, Example = "40 +/- 2", MayBeZeroOrLess = true, Help = "Rollers turn on in the gap." },
+            new("ratio", "Skin speed over paper speed", Dimension.Number) { Group = Finer, Default = "1", Help = "Above 1 for a developer sleeve, which outruns the paper." },
         ],
         Work) { LooksAtRecords = true };
 

@@ -54,9 +54,12 @@ internal static class SpringCalculator
             var travel = inputs.Measure("free-length")!.Value - length;
             var force = rate * travel;
             lines.Add(new("travel", Figure.Of(travel, 2, "mm"), "free length less fitted length"));
-            lines.Add(new("force", Figure.Of(force, 2, "N"), "rate × travel"));
-            answer += $" At {Figure.Of(length, 2, "mm")} it pushes with {Figure.Of(force, 2, "N")}.";
-            if (length.Low < touching.High - 1e-9) cautions.Add("At that length the coils may touch: the force is then far higher than worked out here.");
+            var never = length.High < touching.Low - 1e-9;
+            lines.Add(new("force", never ? "unknown" : Figure.Of(force, 2, "N"), never ? "the coils touch before" : "rate × travel"));
+            answer += never
+                ? $" It cannot be pressed to {Figure.Of(length, 2, "mm")}: its coils touch at {Figure.Of(touching, 2, "mm")}."
+                : $" At {Figure.Of(length, 2, "mm")} it pushes with {Figure.Of(force, 2, "N")}.";
+            if (!never && length.Low < touching.High - 1e-9) cautions.Add("At that length the coils may touch: the force is then far higher than worked out here.");
         }
         if (index.Low < 4 - 1e-9 || index.High > 20 + 1e-9) cautions.Add("So tight or so wide a coil is outside the usual range of 4 to 20; the formula is less sure there.");
         cautions.Add("Replace pressure springs in pairs: an old one and a new one press unevenly (trade practice).");

@@ -48,6 +48,11 @@ internal static class BenchQuestions
             new("How hard does it push when 40 is pressed to 30?",
                 ("wire", "1.2 +/- 0.01"), ("outside", "12 +/- 0.05"), ("coils", "8.5 +/- 0.25"), ("material", "music-wire"), ("free-length", "40"), ("length", "30")),
         ],
+        ["spares"] =
+        [
+            new("Three failed in 1,200,000 sheets: how many to keep?", ("failed", "3"), ("ran", "1200000"), ("per-day", "8000"), ("days", "10")),
+            new("None failed so far: how often may it fail at most?", ("failed", "0"), ("ran", "400000")),
+        ],
     };
 
     /// <summary>The questions that a calculator answers; none for a calculator without.</summary>

@@ -20,6 +20,7 @@ internal static class CalculatorTables
         ["lamp"] = LampTable.Json(),
         ["thermistor"] = ThermistorTable.Json(),
         ["repeat"] = RepeatTable.Json(),
+        ["spares"] = SparesTable.Json(),
     };
 
     /// <summary>An interval as the scripts have it.</summary>

@@ -23,7 +23,7 @@ internal sealed class CalculatorPages(Desk desk)
     {
         var path = PageMap.Of(calculator);
         var links = desk.LinksFrom(path);
-        var view = new CalculatorView(calculator, Questions(calculator, links), [.. calculator.Inputs.Select(Field)]);
+        var view = new CalculatorView(calculator, Questions(calculator, links), [.. calculator.Inputs.GroupBy(i => i.Group, Field).Select(g => new FieldGroup(g.Key, [.. g]))]);
         return new Sheet(path, "calculator.html", "Calculator", calculator.Title, Crumbs.Of(links, links.Overview("calculators", "Calculators")), view)
         {
             Reference = "crossref " + calculator.Name,

@@ -90,7 +90,7 @@ internal sealed class PartPages(Desk desk)
 
     private WhereRow Row(WhereRefusal refusal, PageLinks links) => Row(
         refusal.Position, links,
-        StandingWords.Link(links, refusal.Disputed ? StandingWords.Disputed : StandingWords.RuledOut, refusal.Disputed ? "disputed" : "ruled-out"),
+        StandingWords.OfRefusal(links, refusal.Disputed),
         refusal.Refusal.Reason, "");
 
     private WhereRow Row(string address, PageLinks links, Link standing, string reason, string checkFirst)

@@ -33,7 +33,7 @@ internal sealed class CandidateViews(Desk desk, PageLinks links)
 
     internal RefusalView Of(Refusal refusal, bool disputed) => new(
         Part(refusal.Part),
-        StandingWords.Link(links, disputed ? StandingWords.Disputed : StandingWords.RuledOut, disputed ? "disputed" : "ruled-out"),
+        StandingWords.OfRefusal(links, disputed),
         refusal.Reason,
         Stock(refusal.Part));
 

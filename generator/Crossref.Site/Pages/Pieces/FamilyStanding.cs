@@ -25,7 +25,7 @@ internal sealed record FamilyStanding(string Word, string Look, int Order, IRead
             var order = c.IsLead ? 17 : (c.Accepted ? 0 : 8) + 1 + Basis.Documented - c.Weakest;
             yield return (c.Part, answer.Position, c.Standing, c.IsLead ? "lead" : c.Accepted ? "accepted" : "stands", order);
         }
-        foreach (var d in answer.Disputed) yield return (d.Part, answer.Position, StandingWords.Disputed, "disputed", 18);
-        foreach (var r in answer.RuledOut) yield return (r.Part, answer.Position, StandingWords.RuledOut, "ruled-out", 19);
+        foreach (var d in answer.Disputed) yield return (d.Part, answer.Position, StandingWord.Disputed, "disputed", 18);
+        foreach (var r in answer.RuledOut) yield return (r.Part, answer.Position, StandingWord.RuledOut, "ruled-out", 19);
     }
 }

@@ -18,8 +18,8 @@ internal sealed class SizeTables(Desk desk, CandidateViews views)
     {
         var listed = desk.Fits.FactsFor(null).Listed(position);
         var rows = answer.Candidates.Select(c => (c.Part, c.Standing))
-            .Concat(answer.Disputed.Select(d => (d.Part, Standing: StandingWords.Disputed)))
-            .Concat(answer.RuledOut.Select(r => (r.Part, Standing: StandingWords.RuledOut)))
+            .Concat(answer.Disputed.Select(d => (d.Part, Standing: StandingWord.Disputed)))
+            .Concat(answer.RuledOut.Select(r => (r.Part, Standing: StandingWord.RuledOut)))
             .Where(r => desk.Library.Parts.ContainsKey(r.Part))
             .OrderBy(r => !listed.Contains(r.Part));
         return Table(position.Kind, rows, listed, listed.Count > 0

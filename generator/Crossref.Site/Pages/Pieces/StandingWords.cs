@@ -7,10 +7,6 @@ namespace Crossref.Site.Pages.Pieces;
 /// <summary>The words for what evidence comes to, and what each means.</summary>
 internal static class StandingWords
 {
-    internal const string Disputed = "disputed";
-    internal const string RuledOut = "ruled out";
-    internal const string Lead = "lead";
-
     /// <summary>Every word for something that stands, the strongest first.</summary>
     internal static IReadOnlyList<Pair> Ladder { get; } =
     [
@@ -27,9 +23,9 @@ internal static class StandingWords
     /// <summary>Words for what does not stand, or not as an answer.</summary>
     internal static IReadOnlyList<Pair> Others { get; } =
     [
-        new Pair(Lead, "Something to try, never an answer: more than one substitution lies between, or the two only share another place, or have the same sizes."),
-        new Pair(Disputed, "Yes and no rest on evidence of the same strength. Both are shown, and what tells them apart if anything does."),
-        new Pair(RuledOut, "The no is stronger, or a size that must match differs. Where safety is concerned, any no is enough."),
+        new Pair(StandingWord.Lead, "Something to try, never an answer: more than one substitution lies between, or the two only share another place, or have the same sizes."),
+        new Pair(StandingWord.Disputed, "Yes and no rest on evidence of the same strength. Both are shown, and what tells them apart if anything does."),
+        new Pair(StandingWord.RuledOut, "The no is stronger, or a size that must match differs. Where safety is concerned, any no is enough."),
     ];
 
     /// <summary>
@@ -61,6 +57,9 @@ internal static class StandingWords
 
     internal static Link Of(PageLinks links, Candidate candidate) =>
         Link(links, candidate.Standing, candidate.IsLead ? "lead" : candidate.Accepted ? "accepted" : "stands");
+
+    internal static Link OfRefusal(PageLinks links, bool disputed) =>
+        disputed ? Link(links, StandingWord.Disputed, "disputed") : Link(links, StandingWord.RuledOut, "ruled-out");
 
     private static Pair Word(Basis basis, string meaning) => new(Words.Of(basis), meaning);
 }

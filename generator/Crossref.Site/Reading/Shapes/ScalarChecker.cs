@@ -117,7 +117,8 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
 
     private Node CheckWhole(ScalarNode value, ValueShape shape, string name)
     {
-        if (!Scalars.TryNumber(value.Text, out var number) || number != decimal.Truncate(number))
+        // 31.000 is thirty-one to one writer and thirty-one thousand to another.
+        if (!Scalars.TryNumber(value.Text, out var number) || value.Text.Contains('.', StringComparison.Ordinal))
         {
             return Refuse(value, ShapeCodes.BadNumber, $"'{Shown(value.Text)}' is not a whole number",
                 Grouped().IsMatch(value.Text) ? $"write digits only: {name}: {string.Concat(value.Text.Where(char.IsAsciiDigit))}" : $"write digits only, such as {name}: 2");
@@ -148,7 +149,7 @@ internal sealed partial class ScalarChecker(DiagnosticLog log)
     [GeneratedRegex(@"^[a-z0-9]+(-[a-z0-9]+)*\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Id();
 
-    [GeneratedRegex(@"^[0-9]{1,3}([ ,'_][0-9]{3}){1,2}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^[0-9]{1,3}([ ,.'_][0-9]{3}){1,2}\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Grouped();
 
     [GeneratedRegex(@"^[0-9]{4}(-[0-9]{2}){0,2}$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

@@ -15,12 +15,12 @@ internal static partial class Scalars
             decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out number);
     }
 
-    /// <summary>A life such as <c>400000 cycles</c>, above zero.</summary>
+    /// <summary>A life such as <c>400000 cycles</c>, above zero. 400.000 is no life: many mean four hundred thousand by it.</summary>
     internal static bool TryLife(string text, out Count life)
     {
         life = default;
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length != 2 || Words.Parse<CountUnit>(words[1]) is not { } unit || !TryNumber(words[0], out var number) || number is <= 0 or > Values.Largest) return false;
+        if (words.Length != 2 || Words.Parse<CountUnit>(words[1]) is not { } unit || !TryNumber(words[0], out var number) || words[0].Split('.') is [_, { Length: 3 }] || number is <= 0 or > Values.Largest) return false;
         life = new Count(number, unit);
         return true;
     }

@@ -20,10 +20,10 @@ internal static class ShopShapes
         May("accept-from", Word<Basis>(), "lowest standing that counts as an answer"),
         May("proving", Map(new MapShape("proving",
         [
-            May("sheets", Number(), "sheets each of two runs needs"),
+            May("sheets", Counted, "sheets each of two runs needs"),
             May("hours", Number(), "hours each of two runs needs"),
             May("share-of-life", Number(0, 1), "share of the part's life one run needs"),
-            May("ran", Number(), "sheets below which a run counts as seated"),
+            May("ran", Counted, "sheets below which a run counts as seated"),
         ], [])), "what a run must reach"),
         May("confirmed", List(Ref(Target.Source)), "sources of other libraries that this one has checked"),
         Retired,

@@ -1,3 +1,4 @@
+using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 
 namespace Crossref.Site.Sharing.Publishing;
@@ -13,13 +14,8 @@ public sealed record ChangesSince(
     DateOnly Since, IReadOnlyList<string> Recorded, IReadOnlyList<StandingChange> New, IReadOnlyList<StandingChange> Confirmed,
     IReadOnlyList<StandingChange> Contradicted, IReadOnlyList<string> Withdrawn)
 {
-    internal const string Nothing = "nothing";
-    internal const string Lead = "lead";
-    internal const string Disputed = "disputed";
-    internal const string RuledOut = "ruled out";
-
     // From what speaks most against a part to what speaks most for it.
-    private static readonly List<string> Order = [RuledOut, Disputed, Nothing, Lead, .. Enum.GetValues<Basis>().Order().Select(Words.Of)];
+    private static readonly List<string> Order = [StandingWord.RuledOut, StandingWord.Disputed, StandingWord.Nothing, StandingWord.Lead, .. Enum.GetValues<Basis>().Order().Select(Words.Of)];
 
     /// <summary>Whether nothing has changed.</summary>
     public bool IsEmpty => Recorded.Count + New.Count + Confirmed.Count + Contradicted.Count + Withdrawn.Count == 0;
@@ -31,16 +27,16 @@ public sealed record ChangesSince(
         ArgumentNullException.ThrowIfNull(now);
         var changes = before.Standings.Keys.Union(now.Standings.Keys)
             .Select(key => new StandingChange(
-                key.Position, key.Part, before.Standings.GetValueOrDefault(key, Nothing), now.Standings.GetValueOrDefault(key, Nothing)))
+                key.Position, key.Part, before.Standings.GetValueOrDefault(key, StandingWord.Nothing), now.Standings.GetValueOrDefault(key, StandingWord.Nothing)))
             // A lead that comes or goes proves nothing.
-            .Where(c => c.Before != c.Now && !(c.Before is (Nothing or Lead) && c.Now is (Nothing or Lead)))
+            .Where(c => c.Before != c.Now && !(c.Before is (StandingWord.Nothing or StandingWord.Lead) && c.Now is (StandingWord.Nothing or StandingWord.Lead)))
             .OrderBy(c => c.Position, StringComparer.Ordinal).ThenBy(c => c.Part, StringComparer.Ordinal).ToList();
         var rose = changes.ToLookup(c => Order.IndexOf(c.Now) > Order.IndexOf(c.Before));
         return new ChangesSince(
             before.Date,
             [.. now.Recorded.Except(before.Recorded).Order(StringComparer.Ordinal)],
-            [.. rose[true].Where(c => c.Before == Nothing)],
-            [.. rose[true].Where(c => c.Before != Nothing)],
+            [.. rose[true].Where(c => c.Before == StandingWord.Nothing)],
+            [.. rose[true].Where(c => c.Before != StandingWord.Nothing)],
             [.. rose[false]],
             [.. before.Recorded.Except(now.Recorded).Order(StringComparer.Ordinal)]);
     }

@@ -28,8 +28,8 @@ public sealed record PublishedState(
         foreach (var answer in answers)
         {
             foreach (var candidate in answer.Candidates) standings[(answer.Position, candidate.Part)] = candidate.Standing;
-            foreach (var refusal in answer.Disputed) standings[(answer.Position, refusal.Part)] = ChangesSince.Disputed;
-            foreach (var refusal in answer.RuledOut) standings[(answer.Position, refusal.Part)] = ChangesSince.RuledOut;
+            foreach (var refusal in answer.Disputed) standings[(answer.Position, refusal.Part)] = StandingWord.Disputed;
+            foreach (var refusal in answer.RuledOut) standings[(answer.Position, refusal.Part)] = StandingWord.RuledOut;
         }
         var recorded = library.Claims.Values.Where(c => !c.Retired && withdrawals.Stands(c.Id)).Select(c => c.Id)
             .Concat(library.Repairs.Values.Where(r => !r.Retired).Select(r => r.Id))

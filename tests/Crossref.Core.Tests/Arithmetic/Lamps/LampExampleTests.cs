@@ -1,4 +1,3 @@
-using System.Globalization;
 using Crossref.Core.Arithmetic;
 using Crossref.Core.Arithmetic.Lamps;
 using Crossref.Core.Tests.Arithmetic.Reference;
@@ -11,7 +10,7 @@ public class LampExampleTests
     // Rows of which the table itself says that they disagree with the exponent beside them.
     private static readonly string[] Disagree = ["L13", "L14", "L15"];
 
-    public static TheoryData<string> Ids => [.. ReferenceRows.Of("lamps-examples.csv").Select(r => r["id"])];
+    public static TheoryData<string> Ids => [.. ReferenceRow.Read("lamps-examples.csv").Select(r => r["id"])];
 
     [Theory]
     [MemberData(nameof(Ids))]
@@ -40,7 +39,7 @@ public class LampExampleTests
     public void Row_L13_needs_an_exponent_that_no_source_has()
     {
         var row = Row("L13");
-        Assert.Equal(4.35, Math.Log(Number(row["value"])) / Math.Log(Ratio(row).Middle), 2);
+        Assert.Equal(4.35, Math.Log(row.Number("value")) / Math.Log(Ratio(row).Middle), 2);
         Assert.Equal(0.84, Rerating.Times(Ratio(row), 3.4).Middle, 2);
     }
 
@@ -55,15 +54,13 @@ public class LampExampleTests
     [Fact]
     public void Exponents_of_current_and_power_go_together() => Assert.True(Rerating.Power.Holds(Rerating.Current + 1));
 
-    private static IReadOnlyDictionary<string, string> Row(string id) => ReferenceRows.Of("lamps-examples.csv").Single(r => r["id"] == id);
+    private static ReferenceRow Row(string id) => ReferenceRow.Read("lamps-examples.csv").Single(r => r["id"] == id);
 
-    private static Interval Ratio(IReadOnlyDictionary<string, string> row) => Given(row, "Va") / Given(row, "Vd");
+    private static Interval Ratio(ReferenceRow row) => Given(row, "Va") / Given(row, "Vd");
 
-    private static Interval Given(IReadOnlyDictionary<string, string> row, string name) =>
-        Number(row["given"].Split(';').Select(g => g.Split('=')).Single(g => g[0] == name)[1]);
+    private static Interval Given(ReferenceRow row, string name) =>
+        row.Given[name];
 
-    private static bool Near(Interval found, IReadOnlyDictionary<string, string> row) =>
-        found.Meets(Interval.Around(Number(row["value"]), (row["tol"].Length > 0 ? Number(row["tol"]) : 0) + 1e-9));
-
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+    private static bool Near(Interval found, ReferenceRow row) =>
+        found.Meets(Interval.Around(row.Number("value"), (row["tol"].Length > 0 ? row.Number("tol") : 0) + 1e-9));
 }

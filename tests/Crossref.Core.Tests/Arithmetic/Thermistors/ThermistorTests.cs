@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using Crossref.Core.Arithmetic;
 using Crossref.Core.Arithmetic.Thermistors;
@@ -11,18 +10,17 @@ public class ThermistorTests
     private static readonly Gen<double> Celsius = Gen.Double[-50, 300];
     private static readonly Gen<double> B = Gen.Double[2000, 5000];
 
-    public static TheoryData<string> Ids => [.. ReferenceRows.Of("thermistors-examples.csv").Select(r => r["id"])];
+    public static TheoryData<string> Ids => [.. ReferenceRow.Read("thermistors-examples.csv").Select(r => r["id"])];
 
     [Theory]
     [MemberData(nameof(Ids))]
     public void The_law_gives_the_published_row(string id)
     {
-        var row = ReferenceRows.Of("thermistors-examples.csv").Single(r => r["id"] == id);
-        double Number(string column) => double.Parse(row[column], CultureInfo.InvariantCulture);
+        var row = ReferenceRow.Read("thermistors-examples.csv").Single(r => r["id"] == id);
         var (found, published) = row["kind"] == "b"
-            ? (Thermistor.BFrom(Number("r25"), 25, Number("ohms"), Number("celsius"))!.Value, Number("b"))
-            : (new Thermistor(Number("r25"), Number("b")).OhmsAt(Number("celsius")), Number("ohms"));
-        var near = Math.Abs(found.Middle / published - 1) <= Number("tol");
+            ? (Thermistor.BFrom(row.Number("r25"), 25, row.Number("ohms"), row.Number("celsius"))!.Value, row.Number("b"))
+            : (new Thermistor(row.Number("r25"), row.Number("b")).OhmsAt(row.Number("celsius")), row.Number("ohms"));
+        var near = Math.Abs(found.Middle / published - 1) <= row.Number("tol");
         Assert.True(near == (row["origin"] != "published (wrong)"), $"{id}: {found.Middle} against {published}; {row["source"]}");
     }
 

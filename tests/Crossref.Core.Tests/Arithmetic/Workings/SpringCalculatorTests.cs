@@ -20,9 +20,18 @@ public class SpringCalculatorTests
 
     [Theory]
     [InlineData("35", false)]
-    [InlineData("34.9", true)]
+    [InlineData("35 +/- 0.1", true)]
+    [InlineData("34.9", false)]
     public void Coils_that_may_touch_are_said(string length, bool touch) =>
         Assert.Equal(touch, Run.Of("spring", [.. Coil, "wire", "2.5", "outside", "31", "free-length", "160", "length", length]).All().Contains("may touch", StringComparison.Ordinal));
+
+    [Fact]
+    public void No_force_is_named_at_a_length_that_it_cannot_have()
+    {
+        var run = Run.Of("spring", [.. Coil, "wire", "2.5", "outside", "31", "free-length", "160", "length", "34.9"]);
+        Assert.Equal("unknown", run.Figure("force"));
+        Assert.Contains("cannot be pressed to 34.9 mm: its coils touch at 35 mm", run.Working!.Answer, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void One_per_cent_of_doubt_about_the_wire_makes_four_of_the_rate()
