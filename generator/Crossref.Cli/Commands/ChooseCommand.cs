@@ -25,6 +25,7 @@ internal static class ChooseCommand
             Workspace.Require(content);
             var asks = named.Length == 0 && options.AtKeyboard && !json;
             using var store = dry || named.Length == 0 && !asks ? null : ContentStore.Open(content, options.Disk);
+            if (store is null) ContentStore.FinishInterrupted(content, options.Disk);
             var chooser = Chooser.Read(content, options.Today(parsed));
             var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
             if (chooser.IsRefused)
@@ -33,7 +34,13 @@ internal static class ChooseCommand
                 error.WriteLine("Nothing was chosen. Mend the errors above first.");
                 return ExitCode.Findings;
             }
+            var isOpen = chooser.Open.Count > 0;
             var chosen = named.Length > 0 ? [Named(chooser, named)] : asks ? Ask(chooser, new Talk(options.Input, error), dry) : [];
+            if (asks && isOpen && chosen.Count == 0)
+            {
+                error.WriteLine("Nothing was chosen.");
+                return ExitCode.Fine;
+            }
             var changes = chosen.Count > 0 ? chooser.Changes : [];
             store?.Apply(changes);
             if (json) JsonPrinter.Print(ChoosePrinter.ToJson(chooser.Open, chosen, changes, isWritten: store is not null && chosen.Count > 0), output);
@@ -79,19 +86,19 @@ internal static class ChooseCommand
             if (chooser.Open.FirstOrDefault(c => c.Type == type && c.Name == name) is not { } record || record.Keys.FirstOrDefault(k => k.Key == path) is not { } key) continue;
             talk.Say("");
             foreach (var line in ChoosePrinter.Lines(record, key)) talk.Say(line);
-            var question = new Question("number", "Which one is right?")
+            var reply = talk.Ask(new Question([], "number", "Which one is right?")
             {
-                Offers = _ => [.. key.Choices.Select((c, i) => new Choice(FormattableString.Invariant($"text {i + 1}"), ChoosePrinter.First(c)))],
-                Optional = true,
-                Read = (text, _) => throw new CannotRunException($"{text} is not the number of a text.", "Type its number, or - to leave it open."),
-            };
-            var reply = talk.Ask(question, new Dictionary<string, string>());
+                Offers = [.. key.Choices.Select((c, i) => new Choice(FormattableString.Invariant($"{i + 1}"), ChoosePrinter.First(c)))],
+                Default = Question.None,
+                Without = "none yet, leave it open",
+                Read = text => throw new CannotRunException($"{text} is not the number of a text.", "Type its number, or - to leave it open."),
+            });
             if (reply.Kind == ReplyKind.End) return [];
             if (reply.Value is not { } value) continue;
-            var number = int.Parse(value["text ".Length..], CultureInfo.InvariantCulture);
+            var number = int.Parse(value, CultureInfo.InvariantCulture);
             if (chooser.Choose(record, key, number) is { } fault) talk.Say($"Text {number} cannot be put in force: {fault}.");
             else chosen.Add(new Chosen(record, key, number));
         }
-        return chosen.Count == 0 || isDryRun || talk.Confirm("Write it down?") ? chosen : [];
+        return chosen.Count == 0 || isDryRun || talk.Confirm("Write it down?") == ReplyKind.Answer ? chosen : [];
     }
 }
