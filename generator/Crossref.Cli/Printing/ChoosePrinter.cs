@@ -33,7 +33,7 @@ internal static class ChoosePrinter
                 output.WriteLine();
             }
         }
-        output.WriteLine(open.Count == 0 ? "Nothing is open." : $"To put a text in force: crossref choose {open[0].Name}{(open[0].Keys[0].Key is { Length: > 0 } first ? $" \"{first}\"" : "")} 1, or another number.");
+        output.WriteLine(open.Count == 0 ? "Nothing is open." : $"To put a text in force: crossref choose {open[0].Name} \"{CombineGroups.Name(open[0].Keys[0].Key)}\" 1, or another number.");
     }
 
     /// <summary>What there is to choose from at one key.</summary>

@@ -63,7 +63,8 @@ public sealed class Chooser
     {
         ArgumentNullException.ThrowIfNull(conflict);
         ArgumentNullException.ThrowIfNull(key);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(number >= 1 && number <= key.Choices.Count, true);
+        ArgumentOutOfRangeException.ThrowIfLessThan(number, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(number, key.Choices.Count);
         if (_aside.ContainsKey(conflict.File))
         {
             if (key.Choices[number - 1].Text is not null) return "it was kept aside because it cannot be taken as it is. If it is right, write it into a file of records under an id that is free, then choose the other";
