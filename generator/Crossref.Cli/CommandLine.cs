@@ -36,6 +36,7 @@ public static class CommandLine
             RecordCommand.Create(options),
             RecheckCommand.Create(options),
             CombineCommand.Create(options),
+            ChooseCommand.Create(options),
             ImportCommand.Create(options),
             ExportCommand.Create(options),
             SchemaCommand.Create(options),

@@ -125,7 +125,7 @@ public sealed class RecordCommandTests : IDisposable
         Assert.Equal((string)flags["text"]!, (string)run.Json["text"]!);
         Assert.Equal((string)flags["text"]!, _shop.Read((string)flags["file"]!));
         Assert.Contains("roller-1-bearing-front", run.Error, StringComparison.Ordinal);
-        Assert.Contains("brg-vm-0907  VM-0907", run.Error, StringComparison.Ordinal);
+        Assert.Matches("brg-vm-0907 +VM-0907", run.Error);
         Assert.Contains("measured, not an answer → seated, accepted", run.Error, StringComparison.Ordinal);
     }
 
@@ -158,6 +158,14 @@ public sealed class RecordCommandTests : IDisposable
         var run = _shop.RunTyping("folder-1\n\ncreaser-1\ndrive-gear\n", "record", "--ask");
         Assert.Equal(2, run.Error.Split("Which machine was it tried in?").Length - 1);
         Assert.Contains("gear-os-0610", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_word_back_takes_an_answer_back_where_Enter_takes_another()
+    {
+        var flags = _shop.Run([.. Finding, "--dry-run", "--json"]).Json;
+        var run = _shop.AtKeyboard(["folder-1", "roller-2-bearing-front", "VM-0907", "does-not-fit", "told", "back", "back", "", "", "workshop-log", "", "back", "", "yes"], ["record", "--json"]);
+        Assert.Equal((string)flags["text"]!, (string)run.Json["text"]!);
     }
 
     private static (string, bool) Standing(JsonNode standings) => ((string)standings[0]!["standing"]!, (bool)standings[0]!["accepted"]!);

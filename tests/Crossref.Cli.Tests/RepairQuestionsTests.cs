@@ -6,6 +6,7 @@ namespace Crossref.Cli.Tests;
 public sealed class RepairQuestionsTests : IDisposable
 {
     private static readonly string[] Repair = ["record", "repair"];
+    private static readonly string[] Kinds = ["--unit", "--machine", "--found", "--removed", "--fitted", "--swapped", "--note"];
 
     private readonly Shop _shop = new();
 
@@ -42,6 +43,18 @@ public sealed class RepairQuestionsTests : IDisposable
     }
 
     [Fact]
+    public void What_is_in_a_place_follows_from_repairs_swaps_and_what_was_taken_out()
+    {
+        Assert.Matches("lamp-edge  +Heater lamp, edges — listed TI6-1162.01\\n", Ask(["press-2", "-", "-", "fixing"]));
+        Assert.Equal(0, _shop.Run([.. Repair, "--machine", "press-2", "--swapped", "fixing,out=fixing-60-b,in=fixing-60-a"]).ExitCode);
+        Assert.Matches("lamp-edge  +Heater lamp, edges — TI6-1162.01 since 2026-05-20\\n", Ask(["press-2", "-", "-", "fixing"])); // done on the bench
+        var donor = Ask(["fixing-40-donor", "-"]);
+        Assert.Matches("web  +Cleaning web — empty\\n", donor); // its own record calls it missing
+        Assert.Matches("lamp-main  +Heater lamp, centre — empty\\n", donor); // taken out into a bag
+        Assert.Matches("roller-2-gear  +Second fold roller gear — empty\\n", Ask(["spare-fold-head", "-"])); // lent to a folder
+    }
+
+    [Fact]
     public void What_a_piece_of_a_unit_costs_and_what_one_bag_has_left_is_said()
     {
         var said = Ask(["folder-1", "-", "-", "fold-head", "roller-1-bearing-front", "-", "", "", "VM-0907", "b-2025-120", "roller-1-bearing-rear", "-", "", "", ""]);
@@ -53,7 +66,7 @@ public sealed class RepairQuestionsTests : IDisposable
     [Fact]
     public void A_counter_that_runs_backwards_is_asked_again_unless_it_was_set_anew()
     {
-        var run = _shop.AtKeyboard(["folder-1", "130400", "1304000", "-", "-", "", "", "", ""], [.. Repair, "--json"]);
+        var run = _shop.AtKeyboard(["folder-1", "130400", "99999999999999999999999999999999999", "1304000", "-", "-", "", "", "", ""], [.. Repair, "--json"]);
         Assert.Contains("That is less than the 1,303,300 sheets of 2026-11-20. Read it again.", run.Error, StringComparison.Ordinal);
         Assert.Contains("\nsheets: 1304000\n", (string)run.Json["text"]!, StringComparison.Ordinal);
 
@@ -141,6 +154,31 @@ public sealed class RepairQuestionsTests : IDisposable
         var run = _shop.RunTyping("folder-1\n", Repair);
         Assert.Equal((2, ""), (run.ExitCode, run.Output));
         Assert.Contains("--machine or --unit missing", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Whatever_is_answered_and_taken_back_the_flags_of_the_record_give_it_again()
+    {
+        var (recorded, backs, kinds) = (0, 0, new HashSet<string>());
+        var random = new Random(14);
+        for (var round = 1; round <= 30; round++)
+        {
+            using var shop = new Shop();
+            using var screen = new StringWriter();
+            using var wanderer = new Wanderer(random, screen);
+            var run = shop.AtKeyboard(wanderer, screen, [.. Repair, "--json"]);
+            if (run.ExitCode == 2) continue; // it went out
+            Assert.True(run.ExitCode == 0, $"{round}: {run.Error}");
+            (recorded, backs) = (recorded + 1, backs + wanderer.Backs);
+            var flags = RepairFlags.Of(run.Json);
+            kinds.UnionWith(flags.Where(f => f.StartsWith("--", StringComparison.Ordinal)));
+            var again = _shop.Run([.. Repair, .. flags, "--dry-run", "--json"]);
+            Assert.True(again.ExitCode == 0, $"{round}: {string.Join(' ', flags)} {again.Error}");
+            Assert.Equal(Records(run.Json), Records(again.Json));
+        }
+        Assert.InRange(recorded, 25, 30);
+        Assert.InRange(backs, 100, int.MaxValue);
+        Assert.Empty(Kinds.Except(kinds));
     }
 
     private string Ask(string[] typed)

@@ -19,11 +19,17 @@ internal sealed class Shop : IDisposable
     /// <summary>Runs a command line for somebody at the keyboard, who types these lines.</summary>
     internal ToolRun AtKeyboard(IEnumerable<string> typed, params string[] arguments)
     {
-        using var output = new StringWriter();
-        using var error = new StringWriter();
+        using var screen = new StringWriter();
         using var input = new StringReader(string.Concat(typed.Select(line => line + "\n")));
-        var exitCode = CommandLine.Run([.. arguments, "--content", Content, "--date", "2026-11-25"], output, error, input: input, atKeyboard: true);
-        return new ToolRun(exitCode, output.ToString(), error.ToString());
+        return AtKeyboard(input, screen, arguments);
+    }
+
+    /// <summary>Runs a command line for somebody at the keyboard, who sees what is asked.</summary>
+    internal ToolRun AtKeyboard(TextReader input, StringWriter screen, string[] arguments)
+    {
+        using var output = new StringWriter();
+        var exitCode = CommandLine.Run([.. arguments, "--content", Content, "--date", "2026-11-25"], output, screen, input: input, atKeyboard: true);
+        return new ToolRun(exitCode, output.ToString(), screen.ToString());
     }
 
     internal void Write(string path, byte[] bytes)

@@ -12,6 +12,9 @@ public sealed record Scenario(string Name, string Line, params string[] Before)
     /// <summary>Whether the shop needs a machine for it.</summary>
     public bool HasMachine { get; init; }
 
+    /// <summary>Whether there is nothing left to do once it is done, so that doing it again is refused.</summary>
+    public bool IsOnce { get; init; }
+
     private const string Build = "build --out {dir}/site";
     private const string Pack = "pack {dir}/stick --tools {dir}/tools";
 
@@ -28,6 +31,7 @@ public sealed record Scenario(string Name, string Line, params string[] Before)
         new("import", "import {dir}/parts.csv --apply"),
         new("first combine", Combine),
         new("later combine", Combine, Combine),
+        new("choose", "choose red-book 1", Combine) { IsOnce = true },
     ];
 
     public static TheoryData<string> Names => [.. All.Select(s => s.Name)];

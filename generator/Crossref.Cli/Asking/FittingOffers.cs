@@ -43,7 +43,7 @@ internal sealed class FittingOffers(Knowledge known, Job job, Position position)
         var refusal = _answer.RuledOut.FirstOrDefault(r => r.Part == part) is { } no ? $"{known.Number(part)} is ruled out here. {no.Reason}"
             : _answer.Disputed.FirstOrDefault(r => r.Part == part) is { } both ? $"{known.Number(part)} is disputed here. {both.Reason}" : null;
         var safety = !isSafety ? null : "A safety part: only what the maker's own document names for this machine counts as a fit. " +
-            (candidate is { Weakest: Basis.Documented } ? $"It names {known.Number(part)} for some machines only, and what is on record of this one does not settle it." : $"It does not name {known.Number(part)} here.");
+            (candidate is { IsLead: false, Weakest: Basis.Documented } ? $"It names {known.Number(part)} for some machines only, and what is on record of this one does not settle it." : $"It does not name {known.Number(part)} here.");
         return refusal is null && safety is null ? null : string.Join("\n", new[] { refusal, safety }.OfType<string>());
     }
 

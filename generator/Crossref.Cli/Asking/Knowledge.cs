@@ -42,7 +42,7 @@ internal sealed class Knowledge(Library library)
     internal string Number(string part) => library.Parts[part].CurrentNumber;
 
     /// <summary>A count without what people put between its digits.</summary>
-    internal static string ReadCount(string text) => text.Where(c => c is not (' ' or ',' or '\'')).ToArray() is { Length: > 0 } digits && digits.All(char.IsAsciiDigit)
+    internal static string ReadCount(string text) => text.Where(c => c is not (' ' or ',' or '\'')).ToArray() is { Length: > 0 and < 16 } digits && digits.All(char.IsAsciiDigit)
         ? new string(digits) : throw new CannotRunException($"'{text}' is not a count.", "Write digits only, such as 18000.");
 
     internal static string Require(string text, IEnumerable<string> known, string what)

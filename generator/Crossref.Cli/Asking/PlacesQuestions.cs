@@ -19,6 +19,7 @@ internal sealed class PlacesQuestions(Knowledge known, Job job)
         for (var another = job.Lines.Count > 0; ; another = true)
         {
             var answers = new Dictionary<string, string>(StringComparer.Ordinal);
+            // One repair changes one unit, in a machine.
             var units = job.Machine is null || job.Lines.Any(l => l.Kind == "swapped") ? [] : Knowledge.Ours(_library.Units.Values).Where(u => u.Assembly.Id == assembly.Address).ToList();
             yield return Which(answers, assembly, another, units.Count > 0) with { Remark = remark };
             var place = answers.GetValueOrDefault("place", NoMore);

@@ -34,7 +34,7 @@ internal sealed class RepairQuestions(Knowledge known, DateOnly today, IReadOnly
             Offers =
             [
                 .. Knowledge.Ours(_library.Machines.Values).Select(m => new Choice(m.Id, m.Name ?? "")),
-                .. units.Select(u => new Choice(u.Id, "on the bench: " + _library.Assemblies[u.Assembly.Id].Name)),
+                .. units.Select(u => new Choice(u.Id, "on the bench: " + (_library.Assemblies.GetValueOrDefault(u.Assembly.Id)?.Name ?? u.Assembly.Id))),
             ],
             Read = text => Knowledge.Require(text, _library.Machines.Keys.Concat(_library.Units.Keys), "machine or unit"),
         };
@@ -59,12 +59,16 @@ internal sealed class RepairQuestions(Knowledge known, DateOnly today, IReadOnly
         var roles = _library.Positions.Values.Where(p => p.Family == _job.Family).Select(p => p.Role).ToHashSet(StringComparer.Ordinal);
         var often = _library.Repairs.Values.Where(r => r is { Retired: false, Symptom: not null, Machine: { } m } && _library.Machines.GetValueOrDefault(m.Id)?.Family.Id == _job.Family)
             .CountBy(r => r.Symptom!.Value.Id, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        if (_library.Symptoms.Count > 0) yield return new Question(_job.Fields, "symptom", "What was wrong with it?")
+        var symptoms = Knowledge.InUse(_library.Symptoms.Values).OrderByDescending(s => often.GetValueOrDefault(s.Id)).ThenByDescending(s => s.Suspects.Any(r => roles.Contains(r.Id))).ToList();
+        if (symptoms.Count > 0)
         {
-            Without = "none of these",
-            Offers = [.. Knowledge.InUse(_library.Symptoms.Values).OrderByDescending(s => often.GetValueOrDefault(s.Id)).ThenByDescending(s => s.Suspects.Any(r => roles.Contains(r.Id))).Select(s => new Choice(s.Id, s.Name))],
-            Read = text => Knowledge.Require(text, _library.Symptoms.Keys, "symptom"),
-        };
+            yield return new Question(_job.Fields, "symptom", "What was wrong with it?")
+            {
+                Without = "none of these",
+                Offers = [.. symptoms.Select(s => new Choice(s.Id, s.Name))],
+                Read = text => Knowledge.Require(text, _library.Symptoms.Keys, "symptom"),
+            };
+        }
         if (_job.Machine is null) yield break;
         var assemblies = _library.Assemblies.Values.Where(a => a.Family == _job.Family).OrderBy(a => a.Positions.Select(_job.Suspicion).DefaultIfEmpty(int.MaxValue).Min()).ToList();
         yield return new Question(_job.Fields, "assembly", "Which assembly was opened?")

@@ -23,7 +23,14 @@ internal static class RecordCommand
         {
             var fields = FieldOption.Given(flags, parsed);
             var missing = Missing(fields);
-            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard)) return recording.Ask(parsed, known => { var given = Resolved(known.Library, fields); return () => new FindingQuestions(known, given); });
+            if (missing.Count > 0 && (parsed.GetValue(ask) || options.AtKeyboard))
+            {
+                return recording.Ask(parsed, known =>
+                {
+                    var given = Resolved(known.Library, fields);
+                    return () => new FindingQuestions(known, given);
+                });
+            }
             if (missing.Count > 0)
                 throw new CannotRunException($"Too little to record: {string.Join(", ", missing)} missing.", "Give them as flags; crossref record --help explains each. At a keyboard crossref record asks for them.");
             return recording.Run(parsed, desk => [desk.Claim(Resolved(desk.Library, fields))]);

@@ -31,7 +31,7 @@ internal sealed class Recording(CommonOptions options)
         if (Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not { } library) return ExitCode.Findings;
         var talk = new Talk(options.Input, parsed.InvocationConfiguration.Error);
         var interview = new Interview(talk, begin(new Knowledge(library)));
-        talk.Say("Enter takes what stands in brackets; an empty line, or the word back, goes back, or out. Nothing is written until the end.");
+        talk.Say("Enter takes what stands in brackets. Where nothing does, it goes back, as the word back always does; from the first question\nit goes out. Nothing is written until the end.");
         while (interview.Run() is { } answered)
         {
             if (Try(parsed, answered.Form) is { } tried)
@@ -42,7 +42,11 @@ internal sealed class Recording(CommonOptions options)
                 if (reply == ReplyKind.Answer) return Run(parsed, answered.Form, isSeen: true);
                 if (reply == ReplyKind.End) break;
             }
-            // What was answered is not lost over one wrong word.
+            else
+            {
+                // What was answered is not lost over one wrong word.
+                talk.Say("The last question comes again; the word back goes on to the ones before it.");
+            }
             if (!interview.Back()) break;
         }
         talk.Say("Nothing was recorded.");

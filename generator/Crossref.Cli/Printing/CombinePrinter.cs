@@ -27,7 +27,7 @@ internal static class CombinePrinter
         output.WriteLine();
         output.WriteLine($"{Count(plan, CombineOutcome.Alike)} alike, {Count(plan, CombineOutcome.OursNewer)} newer here, {Count(plan, CombineOutcome.OnlyHere)} only here: nothing to do for those.");
         var choices = Count(plan, CombineOutcome.ToChoose) + Count(plan, CombineOutcome.KeptAside);
-        if (choices > 0) output.WriteLine("The folder conflicts shows what to choose from. Write into the record what is right, then delete its file there.");
+        if (choices > 0) output.WriteLine("crossref choose shows what to choose from, and puts the text that is right in force.");
         output.WriteLine(plan.Changes.Count == 0 ? "Nothing had to be written." : isDryRun ? "Nothing was written. Leave --dry-run out to do it." : plan.Changes.Count == 1 ? "1 file was written." : $"{plan.Changes.Count} files were written.");
     }
 

@@ -18,7 +18,7 @@ public sealed record InPlace(string? Part, PartialDate Since)
             if (repair.Machine?.Id == holder || repair.Unit?.Id == holder)
             {
                 if (repair.Fitted.LastOrDefault(f => f.Position.Id == position.Address) is { } fitted) return new InPlace(fitted.Part.Id, repair.Date);
-                if (repair.Removed.Any(r => r.Position.Id == position.Address)) return new InPlace(null, repair.Date);
+                if (repair.Removed.Any(r => r.Position.Id == position.Address && (r.Quantity ?? position.Quantity) >= position.Quantity)) return new InPlace(null, repair.Date);
                 if (repair is { Machine: not null, Swapped: { } swap } && swap.Assembly.Id == $"{position.Family}/{position.Assembly}") return swap.In is { } unit ? Of(library, unit.Id, position) : null;
             }
             else if (repair.Fitted.Any(f => f.From?.Id == holder && f.Position.Id == position.Address)) return new InPlace(null, repair.Date);

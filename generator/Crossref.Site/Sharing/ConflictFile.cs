@@ -22,7 +22,8 @@ internal static partial class ConflictFile
     {
         var text = new StringBuilder();
         text.Append("Copies of this record differ. What is in force stands first at each key.\n");
-        text.Append("If something else is right, write it into the record. Then delete this file: that settles it.\n\n");
+        text.Append("crossref choose puts another of the texts in force and settles it. If something else is right, write it\n");
+        text.Append("into the record, then delete this file: that settles it too.\n\n");
         text.Append($"record: {Words.Of(conflict.Type)} {conflict.Name}\n");
         foreach (var key in conflict.Keys)
         {

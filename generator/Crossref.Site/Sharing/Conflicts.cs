@@ -24,7 +24,7 @@ public static class Conflicts
         {
             var keys = string.Join(", ", conflict.Keys.Select(k => CombineGroups.Name(k.Key)));
             log.Add(SharingCodes.OpenConflict, new Place(conflict.File, 0, 0), $"copies of {Words.Of(conflict.Type)} '{conflict.Name}' differ: {keys}",
-                "write into the record what is right, then delete this file; it shows what there is to choose from");
+                "crossref choose shows the texts and puts the one that is right in force");
         }
     }
 

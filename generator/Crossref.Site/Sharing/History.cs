@@ -59,7 +59,7 @@ public static class History
         foreach (var (name, type) in records.OrderBy(r => r.Key, StringComparer.Ordinal))
         {
             var (path, keys) = (ConflictFile.PathOf(type, name), book.Records[name].Conflicts);
-            var content = keys.Count == 0 ? null : ConflictFile.Write(new Conflict(type, name, path, [.. keys.Select(Shown)]));
+            var content = keys.Count == 0 ? null : ConflictFile.Write(new Conflict(type, name, path, Shown(keys)));
             if (content is null ? texts.Folder.Files.ContainsKey(path) : !IsThere(contentFolder, path, content)) changes.Add(new FileChange(path, content));
         }
         var history = HistoryFile.Write(book);
@@ -67,7 +67,9 @@ public static class History
         return changes;
     }
 
-    private static ConflictKey Shown(OpenKey key) => new(Keys.Shown(key.Key), [.. key.Choices.Select(c => new ConflictChoice(c.Text, c.Library, c.Date))]);
+    /// <summary>The keys at which somebody has to choose, as people see them; one name in two forms is one key.</summary>
+    internal static IReadOnlyList<ConflictKey> Shown(IReadOnlyList<OpenKey> keys) =>
+        [.. keys.GroupBy(k => Keys.Shown(k.Key), StringComparer.Ordinal).Select(g => new ConflictKey(g.Key, [.. g.SelectMany(k => k.Choices).Select(c => new ConflictChoice(c.Text, c.Library, c.Date))]))];
 
     private static bool IsThere(string folder, string path, byte[] content)
     {

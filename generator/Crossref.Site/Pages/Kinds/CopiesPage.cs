@@ -30,7 +30,7 @@ internal sealed class CopiesPage(Desk desk)
     private static ConflictView Of(Conflict conflict, PageLinks links) => new(
         Phrase.Of(Words.Of(conflict.Type) + " ", Link(conflict.Type, conflict.Name, links)), "content/" + conflict.File,
         [.. conflict.Keys.Select(k => new ConflictKeyView(CombineGroups.Name(k.Key), [.. k.Choices.Select((c, i) =>
-            new ChoiceRow(c.Text ?? "(nothing)", c.Library, c.Date, i == 0))]))]);
+            new ChoiceRow(i + 1, c.Text ?? "(nothing)", c.Library, c.Date, i == 0))]))]);
 
     private static Phrase Of(Decision decision, PageLinks links)
     {

@@ -69,13 +69,30 @@ internal sealed class RecordHistory
     /// <param name="library">In whose folder it stands.</param>
     /// <param name="date">Today.</param>
     /// <param name="settles">Whether the text as it stands settles everything that was left to be chosen.</param>
-    internal RecordHistory Note(string text, string library, string date, bool settles)
+    internal RecordHistory Note(string text, string library, string date, bool settles) =>
+        Note(text, library, date, settles ? Conflicts.Select(c => c.Key).ToHashSet(StringComparer.Ordinal) : []);
+
+    /// <summary>This history after somebody chose what stands at a key; whatever else is open stays so.</summary>
+    /// <param name="open">The key, one of <see cref="Conflicts"/>.</param>
+    /// <param name="number">Which of its choices, from 0.</param>
+    /// <param name="library">In whose folder that was done.</param>
+    /// <param name="date">Today.</param>
+    internal RecordHistory Choose(OpenKey open, int number, string library, string date)
     {
-        settles &= Conflicts.Count > 0;
-        if (!settles && RecordText.Plain(text) == RecordText.Plain(Text)) return this;
+        var marks = Marks.ToDictionary(m => m.Key, m => m.Value, StringComparer.Ordinal);
+        var text = open.Choices[number].Text;
+        // Of one name in two forms the other form goes; of one form the text is what was chosen.
+        var gone = open.GoneBy(number) ?? (text is null ? open.Key : null);
+        if (gone is not null) marks[gone] = [new Mark("", marks[gone][0].Text, library, date) { IsOut = true, Below = StatesUnder(gone) }];
+        else marks[open.Key] = [new Mark("", text!, library, date)];
+        return Note(new RecordHistory(Type, Known, marks, Spots).Text, library, date, [open.Key]);
+    }
+
+    private RecordHistory Note(string text, string library, string date, HashSet<string> settled)
+    {
+        if (settled.Count == 0 && RecordText.Plain(text) == RecordText.Plain(Text)) return this;
         var state = RecordText.Hash(text, Known);
         var now = new FlatText(RecordText.OutlineOf(Type, text));
-        var settled = settles ? Shown.Conflicts.Select(c => c.Key).ToHashSet(StringComparer.Ordinal) : [];
         var marks = Marks.ToDictionary(m => m.Key, m => m.Value, StringComparer.Ordinal);
         foreach (var (key, said) in now.Values)
         {
@@ -83,8 +100,7 @@ internal sealed class RecordHistory
         }
         foreach (var (key, before) in Marks.Where(m => !now.Values.ContainsKey(m.Key) && IsTakenOut(m.Key, now, settled)))
         {
-            var below = Keys.IsOwn(key) ? Under(key).SelectMany(k => Marks.GetValueOrDefault(k) ?? []).Select(m => m.State).Distinct().Order(StringComparer.Ordinal) : Enumerable.Empty<string>();
-            marks[key] = [new Mark(state, Shown.Values.GetValueOrDefault(key) ?? before[0].Text, library, date) { IsOut = true, Below = [.. below] }];
+            marks[key] = [new Mark(state, Shown.Values.GetValueOrDefault(key) ?? before[0].Text, library, date) { IsOut = true, Below = Keys.IsOwn(key) ? StatesUnder(key) : [] }];
         }
         var known = new SortedSet<string>(Known, StringComparer.Ordinal) { state, RecordText.Hash(text, []) };
         return new RecordHistory(Type, known, marks, Moved(now, marks));
@@ -112,6 +128,9 @@ internal sealed class RecordHistory
     /// <summary>Everything that belongs to a key: its comments, and what is below it.</summary>
     internal IEnumerable<string> Under(string key) =>
         Below[key].SelectMany(k => Under(k).Prepend(k)).Prepend(Keys.Indent(key)).Prepend(Keys.Comment(key));
+
+    private string[] StatesUnder(string key) =>
+        [.. Under(key).SelectMany(k => Marks.GetValueOrDefault(k) ?? []).Select(m => m.State).Distinct().Order(StringComparer.Ordinal)];
 
     // What was seen and is no longer there; and what lay hidden below something that was taken out and is back without it.
     private bool IsTakenOut(string key, FlatText now, HashSet<string> settled)

@@ -65,7 +65,7 @@ internal sealed partial class ShownText
         var (kept, other) = first.Key[0] is '>' or '-' ? (first, second) : (second, first);
         var lost = Keys.Child(parent, other.Key);
         foreach (var hidden in _history.Under(lost).Prepend(lost)) _values.Remove(hidden);
-        _conflicts.Add(new OpenKey(lost, [ChoiceOf(Keys.Child(parent, kept.Key), Outline.TextOf(kept)), ChoiceOf(lost, Outline.TextOf(other))]));
+        _conflicts.Add(new OpenKey(lost, [ChoiceOf(Keys.Child(parent, kept.Key), Outline.TextOf(kept)), ChoiceOf(lost, Outline.TextOf(other))]) { Kept = Keys.Child(parent, kept.Key) });
         return kept;
     }
 
