@@ -87,7 +87,7 @@ public sealed class Combiner
         var (here, there) = (_book.Records[name], _theirBook.Records[name]);
         var isForeign = !IsSame && (ours.IsShop ? ours.Owner == Us : !ours.File.Path.StartsWith(Owner.Folder + Them + "/", StringComparison.Ordinal));
         var joined = Joining.Join(here, there, isForeign ? ours.Owner == Us && ours.IsShop ? _ => true : Guard.Of(here, there) : _ => false);
-        if (!IsSound(joined, ours)) joined = here.Beside(there, isForeign);
+        if (Strangers.Are(here, there) || here.IsApartFrom(there) || there.IsApartFrom(here) || !IsSound(joined, ours)) joined = here.Beside(there, isForeign);
         _book.Records[name] = joined;
         var text = joined.Text;
         var (changed, open) = (RecordText.Plain(text) != RecordText.Plain(ours.Text), joined.Conflicts.Select(c => Keys.Shown(c.Key)).ToList());

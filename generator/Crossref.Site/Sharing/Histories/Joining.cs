@@ -17,11 +17,13 @@ internal static class Joining
         foreach (var key in ours.Marks.Keys.Union(theirs.Marks.Keys))
         {
             var (here, there) = (ours.Marks.GetValueOrDefault(key) ?? [], theirs.Marks.GetValueOrDefault(key) ?? []);
-            marks[key] = isGuarded(key)
+            IReadOnlyList<Mark> joined = isGuarded(key)
                 ? Sorted([.. here.Where(m => !m.IsOffered || !theirs.Known.Contains(m.State) || there.Any(t => t.State == m.State)), .. Offered(here, there, ours)])
                 : Risen(here, there, Sorted(Merged(here, ours, there, theirs)));
+            // Nothing is left at a key where one copy knows the text of the other and has it in a text that stands as a whole.
+            if (joined.Count > 0) marks[key] = joined;
         }
-        var spots = ours.Spots.Keys.Union(theirs.Spots.Keys).ToDictionary(k => k, k =>
+        var spots = ours.Spots.Keys.Union(theirs.Spots.Keys).Where(marks.ContainsKey).ToDictionary(k => k, k =>
             !ours.Spots.TryGetValue(k, out var a) ? theirs.Spots[k] : !theirs.Spots.TryGetValue(k, out var b) ? a : Spot.Later(a, b), StringComparer.Ordinal);
         return new RecordHistory(ours.Type, new SortedSet<string>(ours.Known.Union(theirs.Known), StringComparer.Ordinal), marks, spots);
     }

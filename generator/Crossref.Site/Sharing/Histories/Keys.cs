@@ -8,6 +8,9 @@ internal static class Keys
 {
     internal const string Top = "";
     private const char Below = '\u001f';
+
+    /// <summary>A text that is not taken apart.</summary>
+    internal const string Whole = "\u001f=";
     private const string CommentEnd = "\u001e#";
     private const string IndentEnd = "\u001e~";
 

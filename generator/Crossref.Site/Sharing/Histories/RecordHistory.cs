@@ -111,18 +111,31 @@ internal sealed class RecordHistory
     /// <param name="isOffered">Whether this text stays in force, whatever the other says.</param>
     internal RecordHistory Beside(RecordHistory other, bool isOffered)
     {
-        var whole = Keys.Child(Keys.Top, "=");
-        var (mine, others) = (Whole(this), Whole(other) with { IsOffered = isOffered });
-        var known = new SortedSet<string>(Known.Union(other.Known).Append(mine.State).Append(others.State), StringComparer.Ordinal);
+        var (mine, others) = (Wholes(), other.Wholes());
+        var wholes = mine.Where(m => !other.Known.Contains(m.State) || others.Any(o => o.State == m.State))
+            .Concat(others.Where(o => !Known.Contains(o.State) || mine.Any(m => m.State == o.State)).Select(m => m with { IsOffered = m.IsOffered || isOffered }))
+            .DistinctBy(m => m.State).OrderBy(m => m.State, StringComparer.Ordinal).ToList();
+        var known = new SortedSet<string>(Known.Union(other.Known).Concat(wholes.Select(m => m.State)), StringComparer.Ordinal);
         return new RecordHistory(Type, known,
-            new Dictionary<string, IReadOnlyList<Mark>> { [whole] = mine.State == others.State ? [mine] : [mine, others] },
-            new Dictionary<string, Spot> { [whole] = new(known.Count, "") });
+            new Dictionary<string, IReadOnlyList<Mark>> { [Keys.Whole] = wholes }, new Dictionary<string, Spot> { [Keys.Whole] = new(0, "") });
     }
 
-    private static Mark Whole(RecordHistory history)
+    /// <summary>
+    /// Whether whole texts stand or stood here to be chosen from, and the other was changed by somebody who did not know of
+    /// them: nobody can say to which of them that change belongs.
+    /// </summary>
+    internal bool IsApartFrom(RecordHistory other) =>
+        Only is null && Marks.TryGetValue(Keys.Whole, out var wholes) && !other.Marks.ContainsKey(Keys.Whole)
+        && !other.Known.IsSubsetOf(Known) && !wholes.All(m => other.Known.Contains(m.State));
+
+    private bool IsOpenAsWhole => Conflicts.Any(c => c.Key == Keys.Whole);
+
+    // What stands as a whole already stands on, so that no text of a third copy is lost.
+    private IReadOnlyList<Mark> Wholes()
     {
-        var latest = history.Marks.Values.SelectMany(m => m).OrderBy(m => m.Date, StringComparer.Ordinal).ThenBy(m => m.State, StringComparer.Ordinal).Last();
-        return new Mark(RecordText.Hash(history.Text, ["whole"]), history.Text, latest.Library, latest.Date);
+        if (IsOpenAsWhole) return Marks[Keys.Whole];
+        var latest = Marks.Values.SelectMany(m => m).OrderBy(m => m.Date, StringComparer.Ordinal).ThenBy(m => m.State, StringComparer.Ordinal).Last();
+        return [new Mark(RecordText.Hash(Text, ["whole"]), Text, latest.Library, latest.Date)];
     }
 
     /// <summary>Everything that belongs to a key: its comments, and what is below it.</summary>
