@@ -6,7 +6,7 @@ public static class CombineGroups
     /// <summary>Each outcome and its heading.</summary>
     public static IReadOnlyList<(CombineOutcome Outcome, string Heading)> All { get; } =
     [
-        (CombineOutcome.ToChoose, "Copies differ here, and somebody has to choose. What is in force now stays until then"),
+        (CombineOutcome.ToChoose, "Copies differ here, and somebody has to choose. Until then the first text that crossref choose shows is in force"),
         (CombineOutcome.KeptAside, "Kept aside, because it cannot be taken as it is"),
         (CombineOutcome.New, "New here"),
         (CombineOutcome.Restored, "Was lost here, and is back"),
