@@ -155,6 +155,8 @@
     if (size && interval.halfWidth(size) > 0) inputs.refuse("size", "a nominal size has no uncertainty; write a measured one as the hole's or the shaft's");
     if (!["hole", "hole-size", "shaft", "shaft-size"].some((name) => inputs.has(name)))
       inputs.refuse("hole", "write the hole or the shaft: its class, such as H7, or what it measures");
+    for (const name of ["temperature", "start"])
+      if (inputs.measure(name)?.low < -273.15) inputs.refuse(name, "write a temperature above -273.15 °C; nothing is colder");
     const start = inputs.measure("start");
     const hole = side(inputs, tools, tables.limits, "hole", start, lines);
     const shaft = side(inputs, tools, tables.limits, "shaft", start, lines);

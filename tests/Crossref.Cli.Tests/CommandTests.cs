@@ -88,6 +88,14 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void Nothing_to_look_up_is_said_in_words()
+    {
+        var run = Tool.OnDemo("find", " ");
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("Nothing to look up", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Check_finds_nothing_wrong_with_the_demo()
     {
         var run = Tool.OnDemo("check", "--json");

@@ -20,6 +20,7 @@ internal static class FindCommand
         {
             if (Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not { } library) return ExitCode.Findings;
             var query = string.Join(' ', parsed.GetValue(text)!);
+            if (string.IsNullOrWhiteSpace(query)) throw new CannotRunException("Nothing to look up.", "Write a number or a piece of one, or words: crossref find squeal.");
             var hits = new LookupReader(LookupIndex.Build(LookupEntries.Of(library, new PageMap(library))).Text).Find(new LookupQuery(query) { Limit = Most });
             if (options.Json(parsed)) JsonPrinter.Print(ToJson(query, hits), parsed.InvocationConfiguration.Output);
             else Print(query, hits, parsed.InvocationConfiguration.Output);

@@ -10,6 +10,9 @@ internal static class FitCalculator
     // From memory: skin burns within seconds on metal at this temperature.
     private const double Burns = 50;
 
+    // ITS-90.
+    private const double AbsoluteZero = -273.15;
+
     internal static Calculator Create() => new(
         "fit", "Fit of a hole and a shaft, cold and hot", "Limits of size by ISO 286, the gap between hole and shaft, and what heat makes of it.",
         [
@@ -32,6 +35,8 @@ internal static class FitCalculator
         if (inputs.Measure("size") is { HalfWidth: > 0 }) inputs.Refuse("size", "a nominal size has no uncertainty; write a measured one as the hole's or the shaft's");
         if (!inputs.Has("hole") && !inputs.Has("hole-size") && !inputs.Has("shaft") && !inputs.Has("shaft-size"))
             inputs.Refuse("hole", "write the hole or the shaft: its class, such as H7, or what it measures");
+        foreach (var name in new[] { "temperature", "start" })
+            if (inputs.Measure(name) is { } celsius && celsius.Low < AbsoluteZero) inputs.Refuse(name, "write a temperature above -273.15 °C; nothing is colder");
         var start = inputs.Measure("start")!.Value;
         var hole = Side(inputs, "hole", start, lines);
         var shaft = Side(inputs, "shaft", start, lines);
