@@ -57,6 +57,22 @@ public class StrangersTests
         foreach (var copy in copies) copy.Dispose();
     }
 
+    [Theory]
+    [InlineData(0, 1, 2)]
+    [InlineData(0, 2, 1)]
+    [InlineData(1, 2, 0)]
+    [InlineData(2, 0, 1)]
+    public void What_is_open_at_one_key_is_not_lost_when_something_else_of_that_id_comes(int first, int second, int third)
+    {
+        string[] texts = [Bearing + "price: 4\n", Bearing + "price: 5\n", Gear];
+        Copy[] copies = [.. new[] { first, second, third }.Select(i => Copy.Of("ferry-lane").With("new.yaml", texts[i]))];
+        copies[0].Combine(copies[1]);
+        copies[0].Combine(copies[2]);
+        Assert.Equal(texts, Texts(copies[0]));
+        Assert.Empty(copies[0].Plan(copies[2]).Changes);
+        foreach (var copy in copies) copy.Dispose();
+    }
+
     [Fact]
     public void What_was_changed_where_the_choice_is_not_known_is_one_more_to_choose_from_and_the_choice_holds_elsewhere()
     {

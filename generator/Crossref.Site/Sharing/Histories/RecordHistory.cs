@@ -130,12 +130,13 @@ internal sealed class RecordHistory
 
     private bool IsOpenAsWhole => Conflicts.Any(c => c.Key == Keys.Whole);
 
-    // What stands as a whole already stands on, so that no text of a third copy is lost.
+    // What stands as a whole already stands on, and what is open at single keys is written out, so that no text is lost.
     private IReadOnlyList<Mark> Wholes()
     {
         if (IsOpenAsWhole) return Marks[Keys.Whole];
         var latest = Marks.Values.SelectMany(m => m).OrderBy(m => m.Date, StringComparer.Ordinal).ThenBy(m => m.State, StringComparer.Ordinal).Last();
-        return [new Mark(RecordText.Hash(Text, ["whole"]), Text, latest.Library, latest.Date)];
+        var others = Conflicts.SelectMany(open => Enumerable.Range(1, open.Choices.Count - 1).Select(number => Choose(open, number, latest.Library, latest.Date).Text));
+        return [.. others.Prepend(Text).Distinct(StringComparer.Ordinal).Select(text => new Mark(RecordText.Hash(text, ["whole"]), text, latest.Library, latest.Date))];
     }
 
     /// <summary>Everything that belongs to a key: its comments, and what is below it.</summary>
