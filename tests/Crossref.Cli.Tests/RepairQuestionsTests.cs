@@ -10,7 +10,7 @@ public sealed class RepairQuestionsTests : IDisposable
 
     private readonly Shop _shop = new();
 
-    public static TheoryData<string> Names => [.. RepairTranscripts.All.Keys];
+    public static TheoryData<string> Names => [.. TypedRepairs.All.Keys];
 
     public void Dispose() => _shop.Dispose();
 
@@ -18,7 +18,7 @@ public sealed class RepairQuestionsTests : IDisposable
     [MemberData(nameof(Names))]
     public void Questions_lead_to_the_same_records_as_flags(string name)
     {
-        var (typed, flags) = RepairTranscripts.All[name];
+        var (typed, flags) = TypedRepairs.All[name];
         var before = _shop.Files;
         var byFlags = _shop.Run([.. Repair, .. flags, "--dry-run", "--json"]);
         Assert.True(byFlags.ExitCode == 0, byFlags.Error);

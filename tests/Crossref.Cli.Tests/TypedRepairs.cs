@@ -1,7 +1,7 @@
 namespace Crossref.Cli.Tests;
 
 /// <summary>What somebody types on the questions of a repair, and the flags that say the same.</summary>
-internal static class RepairTranscripts
+internal static class TypedRepairs
 {
     private const string Order = "2026-11-17-ferry-lane-q8d2";
     private static readonly string[] Folder = ["--machine", "folder-1", "--sheets", "1304000", "--symptom", "squeal", "--assembly", "fold-head", "--outcome", "running", "--by", "M. Orr"];
