@@ -7,10 +7,8 @@
   const UNITS = { volts: "V", watts: "W", lit: "mm", length: "mm" };
 
   window.crossrefCalculators.all["lamp"] = (inputs, tools, tables) => {
-    const { interval, figure, line } = tools;
+    const { interval, figure, shown, line } = tools;
     const table = tables.lamp;
-    const decimals = (x) => (x >= 1000 ? 0 : x >= 100 ? 1 : x >= 10 ? 2 : x >= 1 ? 3 : 4);
-    const shown = (x, unit) => figure(x, decimals(Math.abs(typeof x === "number" ? x : x.high)), unit);
     const keep = (name, most, unit) => {
       const value = inputs.measure(name);
       if (value && (value.low < 1 || value.high > most)) inputs.refuse(name, `write a figure from 1 to ${figure(most, 0, unit)}`);

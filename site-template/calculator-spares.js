@@ -30,10 +30,8 @@
   }
 
   window.crossrefCalculators.all["spares"] = (inputs, tools, tables) => {
-    const { interval, figure, number, line } = tools;
+    const { interval, figure, shown, number, line } = tools;
     const { most: limit, level: sureness, cautions } = tables.spares;
-    const size = (x) => (x >= 1000 ? 0 : x >= 100 ? 1 : x >= 10 ? 2 : x >= 1 ? 3 : 4);
-    const shown = (x, unit) => figure(x, size(Math.abs(x.high)), unit);
     const cover = (spares, expected) => figure(interval.falling(expected, (m) => atMost(spares, m) * 100), 1, "%");
 
     for (const name of ["failed", "have"]) if (inputs.count(name) > limit) inputs.refuse(name, `write ${limit} or fewer`);
@@ -74,7 +72,7 @@
       said.push(`Keep ${figure(keep, 0, "")}: that is enough in ${cover(keep.high, expected)} of the waits for an order.`);
       if (highest > keep.high) said.push(`So small a count leaves room for a rate that asks for ${highest}.`);
     }
-    lines.push(line("spares at the highest rate", number(highest, 0), `the same at ${shown(interval.exactly(most), "")} expected, the upper bound`));
+    lines.push(line("spares at the highest rate", number(highest, 0), `the same at ${shown(most, "")} expected, the upper bound`));
     if (inputs.has("have")) {
       const have = inputs.count("have");
       const covered = cover(have, { low: expected.low, high: most });

@@ -3,11 +3,8 @@
   "use strict";
 
   window.crossrefCalculators.all["thermistor"] = (inputs, tools, tables) => {
-    const { interval, figure, line } = tools;
+    const { interval, figure, shown, line } = tools;
     const table = tables.thermistor;
-    const size = (x) => (x >= 1000 ? 0 : x >= 100 ? 1 : x >= 10 ? 2 : x >= 1 ? 3 : 4);
-    const shown = (x, unit) => figure(x, size(Math.abs(x.high)), unit);
-
     const [r25, beta, ohms, at, otherOhms, otherAt] = ["r25", "beta", "ohms", "at", "other-ohms", "other-at"].map((n) => inputs.measure(n));
     for (const name of ["at", "other-at"])
       if (inputs.has(name) && !interval.holds(table.range, inputs.measure(name))) inputs.refuse(name, `write a temperature from ${figure(table.range, 0, "°C")}`);

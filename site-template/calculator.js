@@ -40,6 +40,12 @@
     return unit === "" ? text : unit === "°" || unit === "%" ? text + unit : `${text} ${unit}`;
   }
 
+  // As Shown: figures of any size with about four digits.
+  function shown(value, unit) {
+    const size = Math.abs(asInterval(value).high);
+    return figure(value, size >= 1000 ? 0 : size >= 100 ? 1 : size >= 10 ? 2 : size >= 1 ? 3 : 4, unit);
+  }
+
   const line = (what, text, how) => ({ what, figure: text, how });
 
   const WRITTEN = /^(-?[0-9]{1,15}(?:\.[0-9]{1,12})?)\s*(?:(?:\+\/-|±)\s*([0-9]{1,15}(?:\.[0-9]{1,12})?)\s*)?([^\s0-9.,+\-±/][^\s]*)?$/;
@@ -139,7 +145,7 @@
   const least = (input) => (input.mayBeZeroOrLess ? 0 : 1);
   const lower = (label) => (label.length > 1 && label[1] !== label[1].toUpperCase() ? label[0].toLowerCase() + label.slice(1) : label);
 
-  const tools = { interval, number, figure, line, tolerance, compare, workedOut };
+  const tools = { interval, number, figure, shown, line, tolerance, compare, workedOut };
 
   // Runs a calculator on what was written: { working } or { problems }.
   function run(name, declared, texts, tables, record) {

@@ -60,7 +60,8 @@ internal static class SparesCalculator
         }
         else
         {
-            var (keep, sure) = (new Interval(Poisson.Fewest(expected.Low, level), Poisson.Fewest(expected.High, level)), Poisson.Fewest(expected.High, level));
+            var sure = Poisson.Fewest(expected.High, level);
+            var keep = new Interval(Poisson.Fewest(expected.Low, level), sure);
             for (var count = Math.Max(0, sure - Steps + 1); count <= sure; count++)
                 lines.Add(new($"cover with {count}", Cover(count, expected), "e^-m · Σ m^i / i!, i = 0 to the number of spares (Poisson), m expected"));
             lines.Add(new("spares to keep", Figure.Of(keep, 0, ""), $"the fewest that cover {Figure.Number(percent, 1)} %"));
