@@ -133,12 +133,14 @@ public sealed class RecentlyViewedTests(ChromiumFixture chromium, DemoSite site)
     public async Task Where_each_file_has_a_store_of_its_own_a_page_lists_what_was_opened_from_it()
     {
         var page = await chromium.NewPageAsync();
+        // The store is asked for only when the page does: one taken before the document is settled may stay empty.
         await page.AddInitScriptAsync(
             """
-            const shared = window.localStorage;
+            const { get } = Object.getOwnPropertyDescriptor(window, "localStorage");
+            const shared = () => get.call(window);
             const own = (key) => `${location.pathname} ${key}`;
             Object.defineProperty(window, "localStorage", { value: {
-              getItem: (key) => shared.getItem(own(key)), setItem: (key, value) => shared.setItem(own(key), value),
+              getItem: (key) => shared().getItem(own(key)), setItem: (key, value) => shared().setItem(own(key), value),
             } });
             """);
         await OpenAsync(page, Deep, "index.html");
