@@ -68,8 +68,8 @@ public sealed class FirefoxTab : ITab
     public async Task ClickAsync(string selector)
     {
         // A page that is still settling would move away under the pointer: the element must lie still, and on top.
-        await this.UntilAsync($"document.readyState === 'complete' && await {MiddleOf} !== null", selector);
-        var place = await this.AskAsync<int[]>(MiddleOf, selector);
+        await this.UntilAsync($"document.readyState === 'complete' && (window.clickAt = await {MiddleOf}) !== null", selector);
+        var place = await this.AskAsync<int[]>("window.clickAt");
         await PerformAsync(
             "pointer",
             [
