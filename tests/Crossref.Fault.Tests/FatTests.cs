@@ -21,14 +21,12 @@ public class FatTests
         Do("mcopy", "-s", "-i", image, Path.Combine(shop.Folder, "stick"), "::/");
         Directory.CreateDirectory(Path.Combine(shop.Folder, "back"));
         Do("mcopy", "-s", "-i", image, "::/stick", Path.Combine(shop.Folder, "back"));
-        var (there, back) = (Below(shop, "stick/"), Below(shop, "back/stick/"));
+        var (there, back) = (shop.Below("stick/"), shop.Below("back/stick/"));
         Assert.Empty(Shop.Differences(there, back));
         Assert.Contains("content/.crossref/kept/x", back.Keys);
         var verify = Executable.Run(["verify", Path.Combine(shop.Folder, "back/stick")]);
         Assert.True(verify.ExitCode == 0, verify.Output);
     }
-
-    private static Dictionary<string, byte[]> Below(Shop shop, string folder) => shop.Files(folder).ToDictionary(f => f.Key[folder.Length..], f => f.Value);
 
     private static void Do(string name, params string[] arguments)
     {

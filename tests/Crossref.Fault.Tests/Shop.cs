@@ -68,6 +68,9 @@ internal sealed class Shop : IDisposable
     public Dictionary<string, byte[]> Files(string below = "") =>
         All(Folder).Where(f => f.Path.StartsWith(below, StringComparison.Ordinal)).ToDictionary(f => f.Path, f => f.Bytes);
 
+    /// <summary>The files of one of its folders, by their paths in there.</summary>
+    public Dictionary<string, byte[]> Below(string folder) => Files(folder).ToDictionary(f => f.Key[folder.Length..], f => f.Value);
+
     /// <summary>The paths in which two sets of files differ.</summary>
     public static IEnumerable<string> Differences(Dictionary<string, byte[]> one, Dictionary<string, byte[]> other) =>
         one.Keys.Union(other.Keys).Where(path => !one.TryGetValue(path, out var a) || !other.TryGetValue(path, out var b) || !a.AsSpan().SequenceEqual(b)).Order(StringComparer.Ordinal);
