@@ -49,8 +49,9 @@ public class TwoRunsTests
         using var aftermath = new Aftermath(scenario);
         using var shop = aftermath.Start.Copy();
         using var enough = new CancellationTokenSource();
-        // What combining does not see here it brings in again, so it is tried on a note that the other copy lacks.
-        var coming = scenario.Line.StartsWith("combine", StringComparison.Ordinal) ? "content/notes/grease.md" : "content/parts/rollers.yaml";
+        // What combining does not see here it brings in again, so it is tried on a note that the other copy lacks. What is
+        // done but once cannot note a changed record afterwards, so it is tried on the note as well, which did not change.
+        var coming = scenario.IsOnce || scenario.Line.StartsWith("combine", StringComparison.Ordinal) ? "content/notes/grease.md" : "content/parts/rollers.yaml";
         var (file, aside) = (Path.Combine(shop.Folder, coming), Path.Combine(shop.Folder, "aside"));
         var toggling = Task.Run(() =>
         {
