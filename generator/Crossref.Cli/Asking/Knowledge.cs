@@ -30,8 +30,7 @@ internal sealed class Knowledge(Library library)
     };
 
     /// <summary>The unit in which a machine counts.</summary>
-    internal CountUnit UnitOf(string? machine) =>
-        machine is null ? CountUnit.Sheets : LastReading.All(library, machine).MaxBy(r => r.Date)?.Count.Unit ?? CountUnit.Sheets;
+    internal CountUnit UnitOf(string? machine) => machine is null ? CountUnit.Sheets : LastReading.UnitOf(library, machine);
 
     internal static IEnumerable<T> InUse<T>(IEnumerable<T> records) where T : IRecord =>
         records.Where(r => !r.Retired).OrderBy(r => r.Id, StringComparer.Ordinal);

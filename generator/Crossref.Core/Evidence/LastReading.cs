@@ -11,6 +11,9 @@ public static class LastReading
             // On one day the counter only rises, and a reset comes last.
             .OrderBy(r => r.Date).ThenBy(r => r.Reset).ThenBy(r => r.Count.Value).LastOrDefault();
 
+    /// <summary>The unit in which a machine counts; sheets where nobody ever read it.</summary>
+    public static CountUnit UnitOf(Library library, string machine) => All(library, machine).MaxBy(r => r.Date)?.Count.Unit ?? CountUnit.Sheets;
+
     /// <summary>Whatever its own counter was known to show, in no order.</summary>
     public static IEnumerable<Reading> All(Library library, string machine) =>
         library.Machines[machine].Readings.Where(r => r.Counter is null)
