@@ -118,9 +118,10 @@ public sealed class RecordRepairTests : IDisposable
     [Fact]
     public void A_second_counter_may_be_noted_once_it_is_among_the_readings()
     {
-        _shop.Write("shop/new.yaml", "machine: folder-9\nfamily: ostrin-f2\nreadings: [{date: 2026-10-01, sheets: 900000}, {date: 2026-10-01, hours: 40}]\n");
+        _shop.Write("shop/new.yaml", "machine: folder-9\nfamily: ostrin-f2\nreadings: [{date: 2026-10-01, hours: 40}, {date: 2026-10-01, sheets: 900000}]\n");
+        Assert.Contains("What does its counter say now, in sheets? Last known: 900,000 sheets", _shop.AtKeyboard(["folder-9"], "record", "repair").Error, StringComparison.Ordinal);
         Assert.Equal(0, _shop.Run("recheck", "folder-9", "--hours", "60").ExitCode);
-        Assert.Contains("folder-9 counts sheets and hours, not cycles.", _shop.Run("recheck", "folder-9", "--cycles", "60").Error, StringComparison.Ordinal);
+        Assert.Contains("folder-9 counts hours and sheets, not cycles.", _shop.Run("recheck", "folder-9", "--cycles", "60").Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -12,7 +12,8 @@ public static class LastReading
             .OrderBy(r => r.Date).ThenBy(r => r.Reset).ThenBy(r => r.Count.Value).LastOrDefault();
 
     /// <summary>The unit in which a machine counts; sheets where nobody ever read it.</summary>
-    public static CountUnit UnitOf(Library library, string machine) => All(library, machine).MaxBy(r => r.Date)?.Count.Unit ?? CountUnit.Sheets;
+    public static CountUnit UnitOf(Library library, string machine) =>
+        (Of(library, machine, DateOnly.MaxValue) ?? All(library, machine).FirstOrDefault())?.Count.Unit ?? CountUnit.Sheets;
 
     /// <summary>Whatever its own counter was known to show, in no order.</summary>
     public static IEnumerable<Reading> All(Library library, string machine) =>
