@@ -168,7 +168,7 @@
     begin(fields, isNew = true) {
       this.key = "";
       this.replaced = "";
-      this.fill({ kind: "finding", date: this.today, unit: "sheets", ...fields });
+      this.fill({ kind: "finding", date: this.today, ...fields });
       if (!isNew) return;
       this.writeAddress("");
       this.field("machine").focus();
@@ -185,7 +185,7 @@
 
     fill(fields) {
       for (const [name, field] of this.fields) field.value = fields[name] ?? "";
-      this.unit.value = fields.unit ?? "sheets";
+      this.unit.value = fields.unit ?? this.unitOf(fields.machine);
       this.touched = new Set([...this.fields.keys()].filter((name) => fields[name]));
       this.entered = false;
       this.saved.hidden = true;
@@ -199,10 +199,14 @@
 
     say(text) { this.says.textContent = text; }
 
+    // What the counter of a machine counts.
+    unitOf(machine) { return this.book.machine.get(machine)?.unit ?? "sheets"; }
+
     change(control) {
       this.say("");
       const name = control.closest("[data-field]")?.dataset.field;
       if (control.matches("input[type=radio], select")) this.touched.add(name);
+      if (name === "machine" && !this.field("count").value) this.unit.value = this.unitOf(control.value);
       this.show();
       this.keep("");
     }

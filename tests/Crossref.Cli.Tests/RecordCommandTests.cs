@@ -92,7 +92,38 @@ public sealed class RecordCommandTests : IDisposable
         var text = (string)_shop.Run("record", "--withdraws", first, "--json").Json["text"]!;
         Assert.Contains("\npart: brg-vm-0907\nat: ostrin-f2/fold-head/roller-2-bearing-front\ndate: 2026-11-25\n", text, StringComparison.Ordinal);
         Assert.Equal(0, (int)_shop.Run("check", "--json").Json["errors"]!);
-        Assert.Contains("there is no claim 'nothing'", _shop.Run("record", "--withdraws", "nothing").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_taken_back_is_complained_of_no_longer()
+    {
+        static int Warnings(ToolRun run) => (int)run.Json["warnings"]!;
+        var before = Warnings(_shop.Run("check", "--json"));
+        // A bearing among the gears, without a source, and its bore is another.
+        var slip = (string)_shop.Run("record", "--machine", "creaser-1", "--at", "drive-gear", "--part", "VM-0907", "--verdict", "fits", "--basis", "seated", "--json").Json["id"]!;
+        Assert.Equal(before + 3, Warnings(_shop.Run("check", "--json")));
+        var run = _shop.Run("record", "--withdraws", slip);
+        Assert.Contains("ruled out, not an answer → nothing recorded", run.Output, StringComparison.Ordinal);
+        Assert.Equal((0, "", before), (run.ExitCode, run.Error, Warnings(_shop.Run("check", "--json"))));
+    }
+
+    [Fact]
+    public void What_a_repair_fitted_is_taken_back_by_its_id_alone()
+    {
+        var json = _shop.Run("record", "--withdraws", "repair-2026-014/roller-2-bearing-rear", "--json").Json;
+        Assert.Contains("\npart: brg-vm-0907\nat: ostrin-f2/fold-head/roller-2-bearing-rear\n", (string)json["text"]!, StringComparison.Ordinal);
+        Assert.Equal((("proven", true), ("ran", true)), (Standing(json["before"]!), Standing(json["after"]!)));
+    }
+
+    [Theory]
+    [InlineData("nothing", "There is no claim nothing.")]
+    [InlineData("2024-09-02-ferry-lane-p1q5", "Did you mean 2024-09-02-ferry-lane-p1q4?")]
+    [InlineData("repair-2026-014/roller-9", "There is no claim repair-2026-014/roller-9.")]
+    public void Only_what_is_there_is_taken_back(string id, string text)
+    {
+        var run = _shop.Run("record", "--withdraws", id);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains(text, run.Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -166,6 +197,34 @@ public sealed class RecordCommandTests : IDisposable
         var flags = _shop.Run([.. Finding, "--dry-run", "--json"]).Json;
         var run = _shop.AtKeyboard(["folder-1", "roller-2-bearing-front", "VM-0907", "does-not-fit", "told", "back", "back", "", "", "workshop-log", "", "back", "", "yes"], ["record", "--json"]);
         Assert.Equal((string)flags["text"]!, (string)run.Json["text"]!);
+    }
+
+    [Fact]
+    public void Only_machines_of_this_shop_are_offered()
+    {
+        _shop.Write("from/mill/library.yaml", "library: mill\ntitle: The Mill\n");
+        _shop.Write("from/mill/machines.yaml", "machine: mill-folder\nfamily: ostrin-f2\n");
+        Assert.Contains("mill:mill-folder", _shop.Run("find", "mill-folder", "--json").Output, StringComparison.Ordinal);
+        var said = _shop.AtKeyboard([], ["record"]).Error;
+        Assert.Contains("folder-1", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("mill-folder", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_counter_that_only_a_repair_read_says_what_a_machine_counts()
+    {
+        _shop.Write("shop/new.yaml", "machine: creaser-2\nfamily: ostrin-k1\n---\nrepair: first\nmachine: creaser-2\ndate: 2026-11-02\ncycles: 900\nnote: Cleaned.\n");
+        Assert.Contains("How many cycles did it run?", _shop.AtKeyboard(["creaser-2", "drive-gear", "1", "", "ran"], ["record"]).Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("orr", "M. Orr")]
+    [InlineData("r. finch", "R. Finch")]
+    [InlineData("Dorr", "Dorr")]
+    public void Who_is_known_is_known_by_the_last_name(string typed, string by)
+    {
+        var run = _shop.AtKeyboard(["folder-1", "roller-2-bearing-front", "VM-0907", "", "", "", typed, "yes"], ["record", "--json"]);
+        Assert.Contains($"\nby: {by}\n", (string)run.Json["text"]!, StringComparison.Ordinal);
     }
 
     private static (string, bool) Standing(JsonNode standings) => ((string)standings[0]!["standing"]!, (bool)standings[0]!["accepted"]!);

@@ -90,6 +90,8 @@ public sealed class RecordRepairTests : IDisposable
     [InlineData(2, "Add to=bag", "--machine", "folder-1", "--removed", "roller-2-gear=gear-os-0432,grade=runner")]
     [InlineData(2, "only the assembly comes first", "--machine", "press-2", "--swapped", "fixing=fixing-60-a")]
     [InlineData(2, "One repair changes one unit", "--machine", "press-2", "--swapped", "fixing,in=fixing-60-a", "--swapped", "fixing,in=fixing-60-b")]
+    [InlineData(2, "b-2025-112 was filled on 2025-10-20", "--machine", "press-1", "--removed", "fixing/pressure-bearing-front=TO4-1020.01,to=b-2025-112")]
+    [InlineData(2, "creaser-1 counts cycles, not sheets", "--machine", "creaser-1", "--sheets", "177000", "--found", "rule=ok")]
     [InlineData(1, "'orientation' must be", "--machine", "folder-1", "--fitted", "roller-2-gear=gear-os-0432,orientation=outboard")]
     [InlineData(1, "2 left in it", "--machine", "folder-1", "--fitted", "roller-2-bearing-front=VM-0907,from=b-2025-120,quantity=5")]
     [InlineData(1, "its orientation is not noted", "--machine", "folder-1", "--fitted", "roller-2-gear=gear-os-0432")]
@@ -103,6 +105,32 @@ public sealed class RecordRepairTests : IDisposable
         Assert.Equal((exitCode, ""), (run.ExitCode, run.Output));
         Assert.Contains(text, run.Error, StringComparison.Ordinal);
         Assert.Equal(before, _shop.Files);
+    }
+
+    [Fact]
+    public void A_bag_that_was_filled_for_this_repair_may_be_named()
+    {
+        _shop.Write("shop/new.yaml", "bag: by-hand\npart: brg-ta-4120\nquantity: 1\ngrade: runner\ndate: 2026-11-25\n");
+        var run = _shop.Run("record", "repair", "--machine", "press-1", "--removed", "fixing/pressure-bearing-front=TO4-1020.01,to=by-hand", "--json");
+        Assert.Contains("to: by-hand", (string)run.Json["text"]!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_second_counter_may_be_noted_once_it_is_among_the_readings()
+    {
+        _shop.Write("shop/new.yaml", "machine: folder-9\nfamily: ostrin-f2\nreadings: [{date: 2026-10-01, hours: 40}, {date: 2026-10-01, sheets: 900000}]\n");
+        Assert.Contains("What does its counter say now, in sheets? Last known: 900,000 sheets", _shop.AtKeyboard(["folder-9"], "record", "repair").Error, StringComparison.Ordinal);
+        Assert.Equal(0, _shop.Run("recheck", "folder-9", "--hours", "60").ExitCode);
+        Assert.Contains("folder-9 counts hours and sheets, not cycles.", _shop.Run("recheck", "folder-9", "--cycles", "60").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_came_out_is_shown_with_its_standing_and_nothing_else()
+    {
+        var run = _shop.Run("record", "repair", "--machine", "folder-1", "--sheets", "1304100", "--found", "roller-2-bearing-rear=seized", "--removed", "roller-2-bearing-rear=VM-0907,to=scrap");
+        Assert.Contains("roller-2-bearing-rear in folder-1: proven, accepted → ran, accepted\n", run.Output.ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.DoesNotContain("roller-2-bearing-front", run.Output, StringComparison.Ordinal);
+        Assert.Contains("roller-2-bearing-front in folder-1: stays documented, accepted", _shop.Run("recheck", "folder-1", "--sheets", "1304200").Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -130,6 +158,7 @@ public sealed class RecordRepairTests : IDisposable
     [Theory]
     [InlineData("the counter is missing", "folder-1")]
     [InlineData("There is no machine folder-9", "folder-9", "--sheets", "5")]
+    [InlineData("creaser-1 counts cycles, not sheets", "creaser-1", "--sheets", "177000")]
     [InlineData("Name its position: --at", "folder-1", "--sheets", "1310000", "--neighbours", "damaged")]
     [InlineData("No part is known to run at", "folder-1", "--sheets", "1310000", "--neighbours", "damaged", "--at", "roller-1-gear")]
     public void A_recheck_says_what_it_lacks(string text, params string[] arguments)

@@ -22,7 +22,7 @@ internal sealed class FindingQuestions(Knowledge known, IReadOnlyDictionary<stri
         yield return new Question(_answers, "machine", "Which machine was it tried in?")
         {
             Without = "none",
-            Offers = [.. Knowledge.InUse(_library.Machines.Values).Select(m => new Choice(m.Id, m.Name ?? ""))],
+            Offers = [.. Knowledge.Ours(_library.Machines.Values).Select(m => new Choice(m.Id, m.Name ?? ""))],
             Read = text => Knowledge.Require(text, _library.Machines.Keys, "machine"),
         };
         var machine = _answers.GetValueOrDefault("machine");

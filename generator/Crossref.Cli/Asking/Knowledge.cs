@@ -1,4 +1,5 @@
 using Crossref.Cli.Commands;
+using Crossref.Core.Evidence;
 using Crossref.Core.Interchange;
 using Crossref.Core.Records;
 
@@ -24,11 +25,12 @@ internal sealed class Knowledge(Library library)
         Without = "none",
         Offers = [.. People.Select(p => new Choice(p, ""))],
         Default = People.Count > 0 ? People[0] : null,
+        // The last name alone is the one person who has it.
+        Read = text => People.Contains(text) ? text : People.Where(p => $" {p}".EndsWith($" {text}", StringComparison.OrdinalIgnoreCase)).Take(2).ToList() is [var one] ? one : text,
     };
 
     /// <summary>The unit in which a machine counts.</summary>
-    internal CountUnit UnitOf(string? machine) =>
-        machine is not null && library.Machines[machine].Readings is [.., var last] ? last.Count.Unit : CountUnit.Sheets;
+    internal CountUnit UnitOf(string? machine) => machine is null ? CountUnit.Sheets : LastReading.UnitOf(library, machine);
 
     internal static IEnumerable<T> InUse<T>(IEnumerable<T> records) where T : IRecord =>
         records.Where(r => !r.Retired).OrderBy(r => r.Id, StringComparer.Ordinal);

@@ -45,7 +45,7 @@ internal sealed class RepairQuestions(Knowledge known, DateOnly today, IReadOnly
     {
         if (_job.Machine is not { } machine || given.Keys.Any(Words.All<CountUnit>().Contains)) yield break;
         var last = LastReading.Of(_library, machine, today);
-        var unit = Words.Of(last?.Count.Unit ?? CountUnit.Sheets);
+        var unit = Words.Of(last?.Count.Unit ?? known.UnitOf(machine));
         yield return new Question(_job.Fields, unit, $"What does its counter say now, in {unit}?{(last is null ? "" : $" Last known: {last.Count} on {last.Date}.")}")
         {
             Without = "not read",

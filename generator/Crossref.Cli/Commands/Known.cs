@@ -1,4 +1,5 @@
 using Crossref.Core.Checking;
+using Crossref.Core.Evidence;
 using Crossref.Core.Lookup;
 using Crossref.Core.Records;
 
@@ -27,6 +28,16 @@ internal static class Known
         if (found.Count > 1) throw new CannotRunException($"{text} is a number of several parts.", "Name one of them: " + string.Join(", ", found));
         Require(text, library.Parts.Keys.Concat(library.Parts.Values.SelectMany(p => p.AllNumbers)), "part", hint);
         return text;
+    }
+
+    /// <summary>Passes when a machine's counter is given in a unit in which it was read before, or it never was read.</summary>
+    /// <exception cref="CannotRunException">It counts something else, so that nothing would have run any longer.</exception>
+    internal static void Counter(Library library, IReadOnlyDictionary<string, string> fields)
+    {
+        if (fields.GetValueOrDefault("machine") is not { } machine || !library.Machines.ContainsKey(machine)) return;
+        var units = LastReading.All(library, machine).Select(r => Words.Of(r.Count.Unit)).Distinct().ToList();
+        if (units.Count > 0 && Words.All<CountUnit>().FirstOrDefault(u => fields.ContainsKey(u) && !units.Contains(u)) is { } other)
+            throw new CannotRunException($"{machine} counts {string.Join(" and ", units)}, not {other}.", $"Write --{units[0]}. If it has a second counter, note that one first among the readings of {machine}.");
     }
 
     /// <summary>The address of a position that is named by it or by its last word or words; where the machine is known, within its family.</summary>

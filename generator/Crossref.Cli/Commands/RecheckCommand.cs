@@ -24,14 +24,18 @@ internal static class RecheckCommand
             fields["machine"] = parsed.GetValue(machine)!;
             if (!fields.Keys.Any(k => k == "neighbours" || Words.All<CountUnit>().Contains(k)))
                 throw new CannotRunException("Too little to record: the counter is missing.", "Read it off the machine: --sheets 1216400, or --cycles, or --hours.");
-            return recording.Run(parsed, desk => desk.Recheck(fields, Damaging(desk.Library, fields, parsed.GetValue(at))));
+            return recording.Run(parsed, desk =>
+            {
+                Known.Require(fields["machine"], desk.Library.Machines.Keys, "machine", "crossref find WORDS looks machines up.");
+                Known.Counter(desk.Library, fields);
+                return desk.Recheck(fields, Damaging(desk.Library, fields, parsed.GetValue(at)));
+            });
         });
         return command;
     }
 
     private static OpenFitting? Damaging(Library library, Dictionary<string, string> fields, string? at)
     {
-        Known.Require(fields["machine"], library.Machines.Keys, "machine", "crossref find WORDS looks machines up.");
         if (fields.GetValueOrDefault("neighbours") != "damaged") return null;
         var book = new StatementBook(library);
         var open = OpenFittings.Of(library, fields["machine"]).Where(o => book.Withdrawals.Stands(o.ClaimId)).ToList();

@@ -45,13 +45,23 @@ internal static class RecordCommand
     internal static Dictionary<string, string> Resolved(Library library, IReadOnlyDictionary<string, string> fields)
     {
         var resolved = new Dictionary<string, string>(fields, StringComparer.Ordinal);
-        if (fields.TryGetValue("withdraws", out var withdrawn) && library.Claims.TryGetValue(withdrawn, out var claim) && !fields.Keys.Any(Fact.Contains))
-            foreach (var (name, about) in Fact.Zip<string, Ref?>([claim.Part, claim.At, claim.Replaces, claim.Where]))
+        if (fields.TryGetValue("withdraws", out var withdrawn) && !fields.Keys.Any(Fact.Contains))
+            foreach (var (name, about) in Fact.Zip(FactOf(library, withdrawn)))
                 if (about is { } known) resolved[name] = known.Id;
         foreach (var name in new[] { "part", "replaces" })
             if (fields.TryGetValue(name, out var part)) resolved[name] = Known.Part(library, part);
         if (fields.TryGetValue("at", out var at)) resolved["at"] = Known.Position(library, at, fields.GetValueOrDefault("machine"));
         return resolved;
+    }
+
+    // What a claim, or what a repair fitted under the id repair/position, speaks of.
+    private static Ref?[] FactOf(Library library, string withdrawn)
+    {
+        if (library.Claims.TryGetValue(withdrawn, out var claim)) return [claim.Part, claim.At, claim.Replaces, claim.Where];
+        if (withdrawn.Split('/', 2) is [var repair, var place] && library.Repairs.TryGetValue(repair, out var job) &&
+            job.Fitted.FirstOrDefault(f => f.Position.Id.EndsWith("/" + place, StringComparison.Ordinal)) is { } fitting) return [fitting.Part, fitting.Position];
+        Known.Require(withdrawn, library.Claims.Keys, "claim", "Every claim stands with its id on the page Claims of the site; what a repair fitted is called REPAIR/POSITION.");
+        return [];
     }
 
     /// <summary>Which flags a finding still needs.</summary>

@@ -28,11 +28,12 @@ internal static class RecordRepairCommand
             var typed = lines.SelectMany(l => (parsed.GetValue(l.Value) ?? []).Select(text => (Kind: l.Key, Line: Read(l.Key, text)))).ToList();
             if (typed.Count(l => l.Kind == "swapped") > 1) throw new CannotRunException("One repair changes one unit.", "Record the other swap as a repair of its own.");
             var names = fields.ContainsKey("machine") || fields.ContainsKey("unit");
-            if (parsed.GetValue(ask) || (options.AtKeyboard && (!names || typed.Count == 0))) return Ask(recording, parsed, options.Today(parsed), fields, typed);
+            var today = options.Today(parsed);
+            if (parsed.GetValue(ask) || (options.AtKeyboard && (!names || typed.Count == 0))) return Ask(recording, parsed, today, fields, typed);
             if (!names) throw new CannotRunException("Too little to record: --machine or --unit missing.", "Name the machine that was repaired, or the unit on the bench. At a keyboard crossref record repair asks for everything.");
             if (typed.Count == 0 && fields.Keys.All(k => k is "machine" or "unit" or "assembly" or "by"))
                 throw new CannotRunException("Too little to record: nothing says what was found or done.", "Write --found, --removed, --fitted, --swapped, a counter or --note. At a keyboard crossref record repair asks for everything.");
-            return recording.Run(parsed, desk => desk.Repair(fields, Resolved(desk.Library, fields, typed).ToLookup(l => l.Kind, l => l.Line)));
+            return recording.Run(parsed, desk => desk.Repair(fields, Resolved(desk.Library, today, fields, typed).ToLookup(l => l.Kind, l => l.Line)));
         });
         return command;
     }
@@ -50,17 +51,24 @@ internal static class RecordRepairCommand
     private static int Ask(Recording recording, ParseResult parsed, DateOnly today, Dictionary<string, string> fields, List<(string Kind, RepairLine Line)> typed)
     {
         // What is wrong in the flags is said before anything is asked.
-        if ((fields.ContainsKey("machine") || fields.ContainsKey("unit")) && recording.Try(parsed, desk => desk.Repair(fields, Resolved(desk.Library, fields, typed).ToLookup(l => l.Kind, l => l.Line))) is null)
+        if ((fields.ContainsKey("machine") || fields.ContainsKey("unit")) && recording.Try(parsed, desk => desk.Repair(fields, Resolved(desk.Library, today, fields, typed).ToLookup(l => l.Kind, l => l.Line))) is null)
             return ExitCode.Findings;
         return recording.Ask(parsed, known =>
         {
-            var lines = Resolved(known.Library, fields, typed);
+            var lines = Resolved(known.Library, today, fields, typed);
             return () => new RepairQuestions(known, today, fields, lines);
         });
     }
 
-    private static List<(string Kind, RepairLine Line)> Resolved(Library library, Dictionary<string, string> fields, List<(string Kind, RepairLine Line)> lines) =>
-        [.. lines.Select(l => (l.Kind, Resolved(library, fields, l.Kind, l.Line)))];
+    private static List<(string Kind, RepairLine Line)> Resolved(Library library, DateOnly today, Dictionary<string, string> fields, List<(string Kind, RepairLine Line)> lines)
+    {
+        Known.Counter(library, fields);
+        // A bag's record says how many were put in; nothing adds to it afterwards.
+        if (lines.Select(l => l.Line["to"]).FirstOrDefault(to => to is not null && library.Bags.GetValueOrDefault(to)?.Date.Latest < today) is { } bag)
+            throw new CannotRunException($"{bag} was filled on {library.Bags[bag].Date}, and a piece more would not be counted in it.", "Write to=bag,grade=runner for a bag of its own; two bags may lie in one bin.");
+        return [.. lines.Select(l => (l.Kind, Resolved(library, fields, l.Kind, l.Line)))];
+    }
+
 
     private static RepairLine Resolved(Library library, Dictionary<string, string> fields, string kind, RepairLine line)
     {

@@ -43,7 +43,7 @@ internal static class RecordPrinter
         var pairs = recorded.Before.Zip(recorded.After).ToList();
         foreach (var (before, after) in pairs.Take(MostStandings))
         {
-            output.WriteLine($"{Number(library, after.Part)} at {after.Position}{(after.Machine is { } m ? $" in {m}" : "")}: {Word(before)} → {Word(after)}");
+            output.WriteLine($"{Number(library, after.Part)} at {after.Position}{(after.Machine is { } m ? $" in {m}" : "")}: {Change(Word(before), Word(after))}");
             output.WriteLine($"    {after.Reason}");
             if (library.IsSafety(library.Positions[after.Position]) || library.Parts[after.Part].IsSafety)
                 output.WriteLine("    A safety part: only what the maker's own document names for this machine counts as a fit.");
@@ -76,6 +76,8 @@ internal static class RecordPrinter
     };
 
     private static string Word(Standing standing) => standing.Word == "nothing" ? "nothing recorded" : standing.Accepted ? $"{standing.Word}, accepted" : $"{standing.Word}, not an answer";
+
+    private static string Change(string before, string after) => before == after ? $"stays {after}" : $"{before} → {after}";
 
     private static string Number(Library library, string part) => library.Parts[part].CurrentNumber is var number && number == part ? part : $"{number} ({part})";
 }

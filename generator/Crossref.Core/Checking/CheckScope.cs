@@ -1,3 +1,4 @@
+using Crossref.Core.Evidence;
 using Crossref.Core.Records;
 
 namespace Crossref.Core.Checking;
@@ -12,6 +13,7 @@ internal sealed class CheckScope
     private readonly Dictionary<string, Position> _positions = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Assembly> _assemblies = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Fitting> _made = new(StringComparer.Ordinal);
+    private readonly Withdrawals _withdrawals;
     private readonly HashSet<string> _repeated;
     private readonly HashSet<Ref> _dead;
     private int _suggestions;
@@ -20,6 +22,7 @@ internal sealed class CheckScope
     {
         Library = library;
         _context = context;
+        _withdrawals = new Withdrawals(library);
         _repeated = library.Repeated.Select(r => r.Id).ToHashSet(StringComparer.Ordinal);
         foreach (var assembly in library.Families.Values.SelectMany(f => f.Assemblies))
         {
@@ -63,6 +66,9 @@ internal sealed class CheckScope
 
     /// <summary>The wholly read, unretired records of a type, by id.</summary>
     internal IEnumerable<T> Whole<T>() where T : IRecord => All.OfType<T>().Where(r => IsWhole(r.Id) && !r.Retired);
+
+    /// <summary>The wholly read claims that nobody took back; what was wrong with the others does no harm any more.</summary>
+    internal IEnumerable<Claim> Standing => Whole<Claim>().Where(c => _withdrawals.Stands(c.Id));
 
     /// <summary>A wholly read record of a type; null when there is none of that id.</summary>
     internal T? Find<T>(Ref? reference) where T : class, IRecord =>

@@ -23,7 +23,9 @@ public static class Standings
         Claim { At: { } at } claim => [(claim.Part.Id, at.Id, claim.Machine?.Id)],
         Claim { Replaces: { } other } claim => [.. Compared(library, claim, claim.Part.Id, other.Id), .. claim.BothWays ? Compared(library, claim, other.Id, claim.Part.Id) : []],
         Repair repair => repair.Fitted.Select(f => (f.Part.Id, f.Position.Id, repair.Machine?.Id))
-            .Concat(repair.Machine is { } m && repair.Fitted.Count == 0 ? OpenFittings.Of(library, m.Id).Select(o => (o.Fitting.Part.Id, o.Fitting.Position.Id, (string?)m.Id)) : []),
+            // What came out is of interest where it was evidence; a mere look counts for whatever is still in.
+            .Concat(repair.Removed.Where(r => library.Positions.GetValueOrDefault(r.Position.Id)?.Listed.All(l => l.Part.Id != r.Part.Id) == true).Select(r => (r.Part.Id, r.Position.Id, repair.Machine?.Id)))
+            .Concat(repair is { Machine: { } m, Fitted.Count: 0, Removed.Count: 0, Found.Count: 0, Swapped: null } ? OpenFittings.Of(library, m.Id).Select(o => (o.Fitting.Part.Id, o.Fitting.Position.Id, (string?)m.Id)) : []),
         _ => [],
     };
 

@@ -48,6 +48,22 @@ public sealed class RecordLookTests(ChromiumFixture chromium, ContentCopy copy, 
     }
 
     [Fact]
+    public async Task A_run_is_counted_as_the_machine_counts()
+    {
+        var page = await chromium.NewPageAsync();
+        var (machine, unit) = (page.Locator("#field-machine"), page.Locator("#field-unit"));
+        await page.GotoAsync(copy.Address("record.html") + "#at=ostrin-k1/crease-head/drive-gear&machine=creaser-1&basis=ran");
+        await Expect(unit).ToHaveValueAsync("cycles");
+        await machine.SelectOptionAsync("folder-1");
+        await Expect(unit).ToHaveValueAsync("sheets");
+        await page.Locator("#field-count").FillAsync("18000");
+        await machine.SelectOptionAsync("creaser-1"); // what somebody counted already stays as it was counted
+        await Expect(page.Locator("#field-at-problem")).ToBeHiddenAsync();
+        await Expect(unit).ToHaveValueAsync("sheets");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task The_file_holds_what_is_shown_and_copied()
     {
         var page = await chromium.NewPageAsync();

@@ -50,7 +50,7 @@ internal static class RecordPlants
         ("documented without a document", "CR0603", "2026-02-12-ferry-lane-d4e5:basis", ["2026-02-12-ferry-lane-d4e5:basis=documented"]),
         ("no source", "CR0604", "2026-02-12-ferry-lane-d4e5:basis", ["2026-02-12-ferry-lane-d4e5:basis=measured"]),
         ("no source", "CR0604", "2026-02-12-ferry-lane-b2c3:basis", ["2026-02-12-ferry-lane-b2c3:source-"]),
-        ("run too short", "CR0605", "2026-02-11-ferry-lane-k3f9:sheets", ["2026-02-11-ferry-lane-k3f9:sheets=40"]),
+        ("run too short", "CR0605", "extra-claim:sheets", ["+claim: extra-claim\npart: brg-os-1203\nreplaces: brg-os-1303\nverdict: fits\nbasis: ran\nsheets: 40\nmachine: folder-1\nsource: workshop-log\n"]),
         ("serials reversed", "CR0606", "2026-02-11-ferry-lane-k3f9:only-if", ["2026-02-11-ferry-lane-k3f9:only-if/serial-from=3100"]),
         ("serials reversed", "CR0606", "ostrin-f2:assemblies/0/positions/0/listed/1/only-if", ["ostrin-f2:assemblies/0/positions/0/listed/1/only-if={serial-from: 20, serial-to: 10}"]),
         ("serials not comparable", "CR0607", "2026-02-11-ferry-lane-k3f9:only-if", ["2026-02-11-ferry-lane-k3f9:only-if/serial-from=AB2200"]),

@@ -12,7 +12,7 @@ internal sealed class DocumentedWithoutDocument : IRule
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckScope scope)
     {
-        foreach (var claim in scope.Whole<Claim>().Where(c => c.Basis == Basis.Documented))
+        foreach (var claim in scope.Standing.Where(c => c.Basis == Basis.Documented))
         {
             if (claim.Source is { } to && scope.Find<Source>(to) is not { Documents: false } && scope.Find<Repair>(to) is null) continue;
             yield return Code.At(scope.PlaceOf(claim, "basis"),

@@ -14,7 +14,7 @@ internal sealed class KindDiffers : IRule
     {
         var listed = scope.Whole<Family>().SelectMany(f => f.Assemblies).SelectMany(a => a.Positions)
             .SelectMany(p => p.Listed.Select(l => (l.Part, Position: (Position?)p)));
-        var claimed = scope.Whole<Claim>().Select(c => (c.Part, Position: scope.Position(c.At)));
+        var claimed = scope.Standing.Where(c => c.Verdict is not null).Select(c => (c.Part, Position: scope.Position(c.At)));
         var fitted = scope.Whole<Repair>().SelectMany(r => r.Fitted).Select(f => (f.Part, Position: scope.Position(f.Position)));
         foreach (var (to, position) in listed.Concat(claimed).Concat(fitted))
         {

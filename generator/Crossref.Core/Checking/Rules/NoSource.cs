@@ -12,7 +12,7 @@ internal sealed class NoSource : IRule
     /// <inheritdoc/>
     public IEnumerable<Diagnostic> Check(CheckScope scope) =>
         // Told and offered lose nothing; documented has a rule of its own.
-        scope.Whole<Claim>()
+        scope.Standing
             .Where(c => c.Source is null && c.Basis is not (null or Basis.Told or Basis.Offered or Basis.Documented))
             .Select(c => Code.At(scope.PlaceOf(c, "basis"), $"{Words.Of(c.Basis!.Value)}, but no source is named, so it counts as told", "add source: with a source record or a repair"));
 }

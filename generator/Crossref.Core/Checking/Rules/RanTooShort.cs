@@ -13,7 +13,7 @@ internal sealed class RanTooShort : IRule
     public IEnumerable<Diagnostic> Check(CheckScope scope)
     {
         var proving = scope.Library.Card.Proving;
-        foreach (var claim in scope.Whole<Claim>())
+        foreach (var claim in scope.Standing)
         {
             if (claim is { Basis: Basis.Ran, Run: { } run } && run.Value < proving.NeededToCount(run.Unit))
                 yield return Code.At(scope.PlaceOf(claim, Words.Of(run.Unit)), $"{run} is below {new Count(proving.NeededToCount(run.Unit), run.Unit)}, so it counts as seated", "write basis: seated, or claim again after a longer run");

@@ -16,8 +16,8 @@ internal sealed class SizesAgainstClaim : IRule
     {
         var sizes = new SizeBook(scope.Library);
         // Where somebody has said no already, there is nothing left to do.
-        var answered = scope.Whole<Claim>().Where(c => c.Verdict == Verdict.DoesNotFit).Select(FactOf).ToHashSet();
-        foreach (var claim in scope.Whole<Claim>().Where(c => c.Verdict is Verdict.Fits or Verdict.FitsWithChange))
+        var answered = scope.Standing.Where(c => c.Verdict == Verdict.DoesNotFit).Select(FactOf).ToHashSet();
+        foreach (var claim in scope.Standing.Where(c => c.Verdict is Verdict.Fits or Verdict.FitsWithChange))
         {
             if (scope.Find<Part>(claim.Part) is not { } part || answered.Contains(FactOf(claim))) continue;
             var others = Others(scope, claim).ToList();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using Crossref.Core.Evidence;
 using Crossref.Core.Records;
 using Crossref.Site.Pages.Pieces;
 
@@ -38,6 +39,7 @@ internal static class RecordScript
         ["name"] = desk.Library.MachineName(machine.Id),
         ["family"] = machine.Family.Id,
         ["facts"] = MachineAnswers.Facts(desk.Library, machine),
+        ["unit"] = Words.Of(LastReading.UnitOf(desk.Library, machine.Id)),
         ["retired"] = machine.Retired,
     };
 
