@@ -69,7 +69,6 @@ internal static class RecordRepairCommand
         return [.. lines.Select(l => (l.Kind, Resolved(library, fields, l.Kind, l.Line)))];
     }
 
-
     private static RepairLine Resolved(Library library, Dictionary<string, string> fields, string kind, RepairLine line)
     {
         if (kind is "removed" or "fitted" && line.Value is { } part) line = line with { Value = Known.Part(library, part) };
