@@ -32,6 +32,8 @@
       line("cold resistance", shown(coldOhms, "ohm"), `hot divided by ${figure(table.coldToHot, 0, "")}; from memory of tungsten's resistivity, no standard`),
     ];
 
+    let refused = false;
+
     function supplied(supply) {
       const named = table.supplies.find((s) => s.volts === supply.low && s.volts === supply.high);
       const meant = named ? [named] : table.supplies.filter((s) => interval.holds(s.band, supply));
@@ -68,6 +70,7 @@
       const words = `${shown(volts, "V")} lamp on ${shown(supply, "V")}`;
       if (rated === "yes") return `A ${words}: the nominal voltage is the same.`;
       if (rated === "unknown") return `A ${words}: whether it is rated for that supply is unknown.`;
+      refused = true;
       return `Not a fit: a ${words} is on a supply that it is not rated for; it would take about ${shown(power, "W")} instead of its ${shown(watts, "W")}${holds ? "" : `, ${OUTSIDE}`}.`;
     }
 
@@ -118,6 +121,6 @@
 
     const sizes = {};
     for (const [input, attribute] of ATTRIBUTES) if (inputs.has(input)) sizes[attribute] = size(input);
-    return { lines, answer: said.join(" "), cautions: table.cautions, sought: { kind: "lamp", sizes } };
+    return { lines, answer: said.join(" "), cautions: table.cautions, sought: refused ? null : { kind: "lamp", sizes } };
   };
 })();
