@@ -327,7 +327,7 @@
       lines: [...found.lines, ...follow(gear, found.angle, seen, tools, g), ...(compared?.lines ?? [])],
       answer: [found.answer, ...(compared?.answers ?? [])].join(" "),
       cautions: [...found.cautions, ...(compared?.cautions ?? [])],
-      sought: soughtFor(inputs, { ...gear, module: found.module ?? found.within }, tools),
+      sought: { ...soughtFor(inputs, { ...gear, module: found.module ?? found.within }, tools), doubtful: found.within ? "module" : null },
     };
   };
 })();

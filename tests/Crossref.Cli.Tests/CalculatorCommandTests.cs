@@ -68,9 +68,10 @@ public sealed class CalculatorCommandTests : IDisposable
         Assert.Equal(["brg-ta-4220"], Found("bearing", "6001", "--bore", "15"));
         Assert.Equal(["brg-ta-5230"], Found("bearing", "F688ZZ"));
         Assert.Empty(Found("bearing", "688ZZ"));
-        // 27 mm over 32 teeth may be 32 DP or module 0.8, and is surely not module 1; 34.4 mm may be module 1 or 25 DP.
+        // 27 mm over 32 teeth may be 32 DP or module 0.8, and is surely not module 1; 34.3 mm may be module 1 or 25 DP.
         Assert.Empty(Found("gear", "--teeth", "32", "--tip", "27"));
         Assert.Contains("gear-os-0430", Found("gear", "--teeth", "32", "--tip", "34.3"));
+        Assert.Contains("agrees: teeth; unknown: module", Tool.OnDemo("gear", "--teeth", "32", "--tip", "34.3").Output, StringComparison.Ordinal);
         Assert.Equal(["lmp-ta-4265"], Found("lamp", "--volts", "120", "--watts", "1000"));
         Assert.Empty(Found("lamp", "--volts", "120", "--watts", "1000", "--mains", "230"));
     }
