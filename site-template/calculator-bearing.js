@@ -284,8 +284,11 @@
 
     const answer = [];
     if (read.bearing) answer.push(numberLines(read.bearing));
-    if (read.bearing && given) answer.push(compare(read.bearing));
-    if (given) answer.push(find(!read.bearing));
+    if (read.bearing && given) {
+      const compared = compare(read.bearing);
+      answer.splice(contradicted ? 0 : 1, 0, compared);
+    }
+    if (given) answer.push(find(!read.bearing || contradicted));
 
     const cautions = [
       "An interchange needs the same sizes, flange and clearance, a closure at least as good, and grease and cage that stand at least the same heat.",

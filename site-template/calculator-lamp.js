@@ -2,7 +2,7 @@
 (() => {
   "use strict";
 
-  const OUTSIDE = "outside the law's range";
+  const OUTSIDE = "outside the formula's range";
   const ATTRIBUTES = [["volts", "volts"], ["watts", "watts"], ["lit", "lit-length"], ["length", "overall-length"], ["ends", "ends"]];
   const UNITS = { volts: "V", watts: "W", lit: "mm", length: "mm" };
 
@@ -50,7 +50,7 @@
 
       const ratio = interval.divide(supply, volts);
       const holds = ratio.low >= 1 - table.reach - 1e-9 && ratio.high <= 1 + table.reach + 1e-9;
-      lines.push(line("volts over rated volts", shown(ratio, ""), holds ? "inside the law's range, a tenth to either side" : `${OUTSIDE}, which is a tenth to either side`));
+      lines.push(line("volts over rated volts", shown(ratio, ""), holds ? "inside the formula's range, a tenth to either side" : `${OUTSIDE}, which is a tenth to either side`));
       const times = (r, exponent) => {
         const ends = [Math.pow(r.low, exponent.low), Math.pow(r.low, exponent.high), Math.pow(r.high, exponent.low), Math.pow(r.high, exponent.high)];
         return { low: Math.min(...ends), high: Math.max(...ends) };

@@ -32,8 +32,12 @@ internal static class BearingCalculator
         var answer = new List<string>();
         if (bearing is not null) answer.Add(BearingNumberLines.Add(bearing, lines));
         var contradicted = false;
-        if (bearing is not null && Sizes.Any(inputs.Has)) answer.Add(BearingSizeLines.Compare(bearing, inputs, lines, out contradicted));
-        if (Sizes.Any(inputs.Has)) answer.Add(BearingSizeLines.Find(inputs, lines, asked: bearing is null));
+        if (bearing is not null && Sizes.Any(inputs.Has))
+        {
+            var compared = BearingSizeLines.Compare(bearing, inputs, lines, out contradicted);
+            answer.Insert(contradicted ? 0 : 1, compared);
+        }
+        if (Sizes.Any(inputs.Has)) answer.Add(BearingSizeLines.Find(inputs, lines, asked: bearing is null || contradicted));
 
         var cautions = new List<string>
         {
