@@ -23,7 +23,7 @@ internal sealed class WherePrinter(Library library)
         Section("May stand in for it", answer.StandIns.Where(s => s.Stands), s => s.Part, output);
         Section("Disputed or ruled out in its place", answer.StandIns.Where(s => !s.Stands), s => s.Part, output);
         Section("It may stand in for", answer.StandsInFor.Where(s => s.Stands), s => s.InsteadOf, output);
-        Section("Disputed or ruled out in the place of", answer.StandsInFor.Where(s => !s.Stands), s => s.InsteadOf, output);
+        Section("It is disputed or ruled out in the place of", answer.StandsInFor.Where(s => !s.Stands), s => s.InsteadOf, output);
         if (answer.Fits.Count + answer.Refused.Count + answer.StandIns.Count + answer.StandsInFor.Count == 0) output.WriteLine("  Nothing is recorded about where it fits.");
     }
 

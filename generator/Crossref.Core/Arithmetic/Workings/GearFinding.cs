@@ -46,8 +46,8 @@ internal sealed record GearFinding(Interval? Module, Interval? Sure, Interval? W
         if (bySpans?.Count > 0 && gear.Module is { } given && !bySpans.Any(f => given.Holds(f.Match.Size.Module) || Math.Abs(given.Middle / f.Match.Size.Module - 1) <= ToothSizes.Margin + 1e-9))
             cautions.Add("The two spans point to another module than the one written.");
         var sure = gear.Helix is null && gear.Module is null && bySpans is null ? null : module;
-        var within = module is null ? bySpans is not null ? Hull(bySpans.Select(f => f.Match)) : byTip is { } one ? Hull(ToothSizes.Matching(one)) : null : null;
-        return new GearFinding(module, sure, within, bySpans?.Count == 1 ? bySpans[0].Angle : UsualAngles[0], lines, answer, cautions);
+        IEnumerable<ToothMatch> possible = module is not null ? [] : bySpans is not null ? bySpans.Select(f => f.Match) : byTip is { } one ? ToothSizes.Matching(one) : [];
+        return new GearFinding(module, sure, Hull(possible), bySpans?.Count == 1 ? bySpans[0].Angle : UsualAngles[0], lines, answer, cautions);
     }
 
     private static (Interval?, string, string) Written(Interval module, Interval tip, bool tell)
