@@ -186,9 +186,13 @@
     const read = text === null ? {} : book.read(text);
     if (read.problem) inputs.refuse("designation", read.problem);
     else if (!read.bearing && !given) inputs.refuse("designation", "write the bearing's number, or what was measured of it");
+    const [boreSize, outsideSize] = [inputs.measure("bore"), inputs.measure("outside")];
+    if (boreSize && outsideSize && boreSize.low >= outsideSize.high)
+      inputs.refuse("outside", "write the outside diameter, which is larger than the bore; these two look swapped");
     if (inputs.problems.length) return null;
 
     const lines = [];
+    let contradicted = false;
     const say = (what, shown, how) => lines.push(line(what, shown, how));
     const range = (band) => `over ${number(band.over, 1)} to ${figure(band.including, 1, "mm")}`;
 
@@ -243,6 +247,7 @@
         say(`${name} in hand`, differs(c) ? `differs, ${checkText(c)}` : checkText(c), how);
         return { name, c };
       });
+      contradicted = checks.some((x) => differs(x.c));
       const part = (verb, holds) => {
         const names = checks.filter((x) => holds(x.c)).map((x) => x.name);
         return names.length ? `${verb} ${names.join(", ")}` : "";
@@ -279,8 +284,11 @@
 
     const answer = [];
     if (read.bearing) answer.push(numberLines(read.bearing));
-    if (read.bearing && given) answer.push(compare(read.bearing));
-    if (given) answer.push(find(!read.bearing));
+    if (read.bearing && given) {
+      const compared = compare(read.bearing);
+      answer.splice(contradicted ? 0 : 1, 0, compared);
+    }
+    if (given) answer.push(find(!read.bearing || contradicted));
 
     const cautions = [
       "An interchange needs the same sizes, flange and clearance, a closure at least as good, and grease and cage that stand at least the same heat.",
@@ -289,16 +297,21 @@
     if (given) {
       cautions.push("The sizes say nothing of clearance and closure: read them off the ring.");
       cautions.push("A row marked open holds for the open bearing; with shields or seals a small bearing may be wider.");
+      cautions.push("Another kind of bearing, such as one that turns one way only, may have the same sizes and not do the same work (from memory).");
     }
+    if (contradicted) cautions.push("Number and piece contradict each other. Parts on record are looked for by what was measured alone; read the number again.");
     if (SIZES.some((s) => inputs.has(s) && tools.interval.halfWidth(inputs.measure(s)) === 0))
       cautions.push("A size without its uncertainty counts as exact. Write 12 +/- 0.02 for a calliper.");
 
     const sizes = {};
+    const named = contradicted ? null : read.bearing;
     for (const name of SIZES) {
-      const known = read.bearing?.[name] ?? null;
+      const known = named?.[name] ?? null;
       if (known !== null) sizes[name] = { value: known, uncertainty: 0 };
       else if (inputs.has(name)) sizes[name] = inputs.quantity(name);
     }
+    if (named && !named.flanged) sizes.flange = "none";
+    else if (named?.flange) sizes.flange = number(named.flange.outside, 3);
     return { lines, answer: answer.filter(Boolean).join(" "), cautions, sought: { kind: "bearing", sizes } };
   }
 

@@ -83,7 +83,7 @@
     const read = READ.exec(text);
     if (nominal === null) inputs.refuse("size", "write the nominal size, such as 25");
     else if (!read || (read[1][0] < "a") !== (which === "hole"))
-      inputs.refuse(which, which === "hole" ? "write a hole's class with a capital, such as H7" : "write a shaft's class with a small letter, such as g6");
+      inputs.refuse(which, which === "hole" ? "write a hole's class alone, with a capital, such as H7" : "write a shaft's class alone, with a small letter, such as g6");
     else {
       const written = `${read[1]}${Number(read[2])}`;
       const deviation = deviations(read[1], Number(read[2]), nominal, bands);

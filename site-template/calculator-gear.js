@@ -156,7 +156,11 @@
     const isWritten = ({ match }) => holds(gear.module, match.size.module) || Math.abs(middle(gear.module) / match.size.module - 1) <= MARGIN + ROUNDING;
     if (bySpans?.length > 0 && gear.module && !bySpans.some(isWritten)) cautions.push("The two spans point to another module than the one written.");
     const sure = !gear.helix && !gear.module && !bySpans ? null : found;
-    return { module: found, sure, angle: bySpans?.length === 1 ? bySpans[0].angle : USUAL_ANGLES[0], lines, answer, cautions };
+    const possible = found ? [] : bySpans ? bySpans.map((f) => f.match) : byTip ? sizes.matching(byTip) : [];
+    const modules = possible.map((m) => m.size.module);
+    // One size alone that was not told is a doubtful one.
+    const within = modules.length > 1 ? { low: Math.min(...modules), high: Math.max(...modules) } : null;
+    return { module: found, sure, within, angle: bySpans?.length === 1 ? bySpans[0].angle : USUAL_ANGLES[0], lines, answer, cautions };
 
     function lookBySpans() {
       lines.push(line("base pitch", figure(seen.pitch, 4, "mm"), "p_bn = W_(k+1) - W_k, ISO 21771, whatever the profile shift"));
@@ -323,7 +327,7 @@
       lines: [...found.lines, ...follow(gear, found.angle, seen, tools, g), ...(compared?.lines ?? [])],
       answer: [found.answer, ...(compared?.answers ?? [])].join(" "),
       cautions: [...found.cautions, ...(compared?.cautions ?? [])],
-      sought: soughtFor(inputs, gear, tools),
+      sought: { ...soughtFor(inputs, { ...gear, module: found.module ?? found.within }, tools), doubtful: found.within ? "module" : null },
     };
   };
 })();

@@ -2,7 +2,7 @@
 (() => {
   "use strict";
 
-  const OUTSIDE = "outside the law's range";
+  const OUTSIDE = "outside the formula's range";
   const ATTRIBUTES = [["volts", "volts"], ["watts", "watts"], ["lit", "lit-length"], ["length", "overall-length"], ["ends", "ends"]];
   const UNITS = { volts: "V", watts: "W", lit: "mm", length: "mm" };
 
@@ -32,6 +32,8 @@
       line("cold resistance", shown(coldOhms, "ohm"), `hot divided by ${figure(table.coldToHot, 0, "")}; from memory of tungsten's resistivity, no standard`),
     ];
 
+    let refused = false;
+
     function supplied(supply) {
       const named = table.supplies.find((s) => s.volts === supply.low && s.volts === supply.high);
       const meant = named ? [named] : table.supplies.filter((s) => interval.holds(s.band, supply));
@@ -48,7 +50,7 @@
 
       const ratio = interval.divide(supply, volts);
       const holds = ratio.low >= 1 - table.reach - 1e-9 && ratio.high <= 1 + table.reach + 1e-9;
-      lines.push(line("volts over rated volts", shown(ratio, ""), holds ? "inside the law's range, a tenth to either side" : `${OUTSIDE}, which is a tenth to either side`));
+      lines.push(line("volts over rated volts", shown(ratio, ""), holds ? "inside the formula's range, a tenth to either side" : `${OUTSIDE}, which is a tenth to either side`));
       const times = (r, exponent) => {
         const ends = [Math.pow(r.low, exponent.low), Math.pow(r.low, exponent.high), Math.pow(r.high, exponent.low), Math.pow(r.high, exponent.high)];
         return { low: Math.min(...ends), high: Math.max(...ends) };
@@ -68,6 +70,7 @@
       const words = `${shown(volts, "V")} lamp on ${shown(supply, "V")}`;
       if (rated === "yes") return `A ${words}: the nominal voltage is the same.`;
       if (rated === "unknown") return `A ${words}: whether it is rated for that supply is unknown.`;
+      refused = true;
       return `Not a fit: a ${words} is on a supply that it is not rated for; it would take about ${shown(power, "W")} instead of its ${shown(watts, "W")}${holds ? "" : `, ${OUTSIDE}`}.`;
     }
 
@@ -118,6 +121,6 @@
 
     const sizes = {};
     for (const [input, attribute] of ATTRIBUTES) if (inputs.has(input)) sizes[attribute] = size(input);
-    return { lines, answer: said.join(" "), cautions: table.cautions, sought: { kind: "lamp", sizes } };
+    return { lines, answer: said.join(" "), cautions: table.cautions, sought: refused ? null : { kind: "lamp", sizes } };
   };
 })();

@@ -5,21 +5,21 @@
 
   const MOST_SHOWN = 10;
 
-  // What is known to agree and what is not on record; null when a size in question differs, or none agrees.
-  function held(part, sizes, inQuestion) {
+  // What is known to agree, and what is not on record or in doubt itself; null when a size in question differs, or none agrees.
+  function held(part, sizes, inQuestion, doubtful) {
     const found = { part, agreeing: [], unknown: [] };
     for (const [name, bands] of inQuestion) {
       const { agreement } = window.crossrefCalculators.tools.compare(bands, sizes[name], part.sizes[name]);
       if (agreement === "differs") return null;
-      (agreement === "agrees" ? found.agreeing : found.unknown).push(name);
+      (agreement === "agrees" && name !== doubtful ? found.agreeing : found.unknown).push(name);
     }
     return found.agreeing.length > 0 ? found : null;
   }
 
   // The best first; parts come in order of id.
-  function find({ kind, sizes }, parts, tolerances) {
+  function find({ kind, sizes, doubtful }, parts, tolerances) {
     const inQuestion = Object.entries(tolerances[kind]).filter(([attribute]) => attribute in sizes);
-    return parts.map((part) => held(part, sizes, inQuestion)).filter(Boolean)
+    return parts.map((part) => held(part, sizes, inQuestion, doubtful)).filter(Boolean)
       .sort((a, b) => b.agreeing.length - a.agreeing.length || b.part.known - a.part.known);
   }
 

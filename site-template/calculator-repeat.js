@@ -44,12 +44,13 @@
     const gap = inputs.measure("gap");
     if (gap && gap.low < 0) inputs.refuse("gap", "write 0 or more");
     else if (gaps > 0 && !gap) inputs.refuse("gap", "write the gap between two sheets as they run; without it the way over several sheets is unknown");
+    else if (gaps === 0 && gap) inputs.refuse("sheets", "write over how many sheets the distance runs, 2 or more; or leave the gap out, which counts only between sheets");
     const machine = inputs.text("machine");
     const known = record.machines.find((m) => m.id === machine) ?? null;
     if (machine !== null && !known)
       inputs.refuse("machine", record.machines.length === 0 ? "no machine is on record here; leave it out"
         : `there is no machine or family '${machine}' on record; ${hint(machine, record.machines.map((m) => m.id), "leave it out to search every family")}`);
-    const repeat = interval.divide(interval.add(inputs.measure("distance"), interval.multiply(gaps > 0 && gap ? gap : 0, gaps)), inputs.count("repeats"));
+    const repeat = interval.divide(interval.add(inputs.measure("distance"), interval.multiply(gap ?? 0, gaps)), inputs.count("repeats"));
     if (repeat.low < LEAST) inputs.refuse("distance", `write a distance that makes at least ${figure(LEAST, 1, "mm")} a repeat`);
     if (inputs.problems.length) return null;
 

@@ -31,14 +31,15 @@
 
   window.crossrefCalculators.all["spares"] = (inputs, tools, tables) => {
     const { interval, figure, shown, number, line } = tools;
-    const { most: limit, level: sureness, cautions } = tables.spares;
+    const { most: limit, covers, level: sureness, cautions } = tables.spares;
     const cover = (spares, expected) => figure(interval.falling(expected, (m) => atMost(spares, m) * 100), 1, "%");
 
     for (const name of ["failed", "have"]) if (inputs.count(name) > limit) inputs.refuse(name, `write ${limit} or fewer`);
     const percent = inputs.value("cover");
-    if (percent < 50 || percent > 99.9) inputs.refuse("cover", `write a cover from ${figure({ low: 50, high: 99.9 }, 1, "%")}`);
-    if (inputs.has("days") && !inputs.has("per-day")) inputs.refuse("per-day", "write how much it runs in a day as well");
-    if (inputs.has("per-day") && !inputs.has("days")) inputs.refuse("days", "write how many days an order takes as well");
+    if (!interval.holds(covers, percent)) inputs.refuse("cover", `write a cover from ${figure(covers, 1, "%")}`);
+    const asksHowMany = ["per-day", "days", "have"].some((name) => inputs.has(name));
+    if (asksHowMany && !inputs.has("per-day")) inputs.refuse("per-day", "write how much it runs in a day as well");
+    if (asksHowMany && !inputs.has("days")) inputs.refuse("days", "write how many days an order takes as well");
     if (inputs.problems.length) return null;
 
     const [failed, ran] = [inputs.count("failed"), inputs.measure("ran")];
@@ -49,7 +50,7 @@
       line("failure rate", rate, "failures / run"),
       line("bounds of the rate", rates, "95 % sure: half of chi-square at 2.5 % and 97.5 %, with 2k and 2k + 2 degrees of freedom, by the run (Garwood 1936)"),
     ];
-    if (!inputs.has("per-day") || !inputs.has("days"))
+    if (!asksHowMany)
       return { lines, answer: failed === 0 ? `None failed, which leaves room for ${rates}.` : `${rate} fail; the count leaves room for ${rates}.`, cautions };
 
     const [ahead, level] = [interval.multiply(inputs.measure("per-day"), inputs.measure("days")), percent / 100];

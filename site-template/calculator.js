@@ -63,7 +63,8 @@
     const sample = known[0].symbol;
     const match = WRITTEN.exec(text.trim());
     if (!match) {
-      if (/^\s*(?:[0-9]+\s+)?[0-9]+\s*\/\s*[0-9]/.test(text)) return { problem: "write one number without a stroke, such as 0.5 for 1/2" };
+      if (/^\s*(?:[0-9]+[\s-]+)?[0-9]+\s*\/\s*[0-9]/.test(text)) return { problem: "write one number without a stroke, such as 0.5 for 1/2" };
+      if (/^\s*[0-9]+(?:\.[0-9]+)?\s*[-\u2013]\s*[0-9]/.test(text)) return { problem: "write a range as its middle and what it may be off, such as 235 +/- 5 for 230-240" };
       if (/^\s*-?[0-9]+,[0-9]/.test(text)) {
         const several = /[,.][0-9]+[,.]/.test(text);
         return { problem: several ? `write the number without commas: ${text.trim().replaceAll(",", "")}` : `write the decimal point as a point: ${text.trim().replaceAll(",", ".")}` };
@@ -90,7 +91,7 @@
       for (const input of declared) {
         const text = (texts[input.name] || "").trim() || input.default;
         if (text) this.read(input, text, units);
-        else if (input.required) this.refuse(input.name, `write ${lower(input.label)}${input.example ? `, such as ${input.example}` : ""}`);
+        else if (input.required) this.refuse(input.name, `write ${lower(input.label)}${input.example ? `, such as ${input.example}` : input.choices.length ? `, one of ${input.choices.join(", ")}` : ""}`);
       }
     }
 

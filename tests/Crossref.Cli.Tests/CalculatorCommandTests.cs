@@ -59,6 +59,23 @@ public sealed class CalculatorCommandTests : IDisposable
         Assert.Contains("No part on record has these sizes.", sizes, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_the_piece_in_hand_contradicts_is_not_looked_for()
+    {
+        static IEnumerable<string> Found(params string[] args) => Tool.OnDemo([.. args, "--json"]).Json["onRecord"]!.AsArray().Select(f => (string)f!["part"]!);
+
+        Assert.Contains("brg-os-1203", Found("bearing", "6001", "--bore", "12"));
+        Assert.Equal(["brg-ta-4220"], Found("bearing", "6001", "--bore", "15"));
+        Assert.Equal(["brg-ta-5230"], Found("bearing", "F688ZZ"));
+        Assert.Empty(Found("bearing", "688ZZ"));
+        // 27 mm over 32 teeth may be 32 DP or module 0.8, and is surely not module 1; 34.3 mm may be module 1 or 25 DP.
+        Assert.Empty(Found("gear", "--teeth", "32", "--tip", "27"));
+        Assert.Contains("gear-os-0430", Found("gear", "--teeth", "32", "--tip", "34.3"));
+        Assert.Contains("agrees: teeth; unknown: module", Tool.OnDemo("gear", "--teeth", "32", "--tip", "34.3").Output, StringComparison.Ordinal);
+        Assert.Equal(["lmp-ta-4265"], Found("lamp", "--volts", "120", "--watts", "1000"));
+        Assert.Empty(Found("lamp", "--volts", "120", "--watts", "1000", "--mains", "230"));
+    }
+
     private IEnumerable<string> Wrong(Calculator calculator, CalculationCase example)
     {
         var run = Tool.Run(_folder, [.. example.Arguments, "--json"]);

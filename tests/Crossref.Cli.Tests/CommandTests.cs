@@ -187,6 +187,47 @@ public sealed class CommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("6001", "substitute", "Ran 20,000 sheets")]
+    [InlineData("6003", "ruled out", "Does not fit, whatever anyone claims: bore 17 mm, where 12 mm belongs (A-1).")]
+    public void A_bore_that_differs_stands_in_for_nothing_whatever_is_claimed(string standard, string relation, string reason)
+    {
+        WriteContent($$"""
+            part: a
+            kind: bearing
+            name: Bearing A
+            maker: Ostrin
+            numbers: [A-1]
+            standard: 6001
+            ---
+            part: b
+            kind: bearing
+            name: Bearing B
+            maker: Ostrin
+            numbers: [B-1]
+            standard: {{standard}}
+            ---
+            source: log
+            type: repair
+            title: Log
+            ---
+            claim: b-for-a
+            part: b
+            replaces: a
+            verdict: fits
+            basis: ran
+            sheets: 20000
+            source: log
+            by: M. Orr
+            date: 2026-02-11
+            """);
+        var standIn = Assert.Single(Tool.Run(_folder, "where", "a", "--json").Json["standIns"]!.AsArray())!;
+        Assert.Equal(relation, (string)standIn["relation"]!);
+        Assert.StartsWith(reason, (string)standIn["reason"]!, StringComparison.Ordinal);
+        Assert.Equal(relation == "substitute" ? "ran" : null, (string?)standIn["standing"]);
+        Assert.Contains(relation == "substitute" ? "May stand in for it" : "Disputed or ruled out in its place", Tool.Run(_folder, "where", "a").Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("build", "opens by double-click")]
     [InlineData("check", "what is wrong")]
     [InlineData("fits", "family/assembly/position")]

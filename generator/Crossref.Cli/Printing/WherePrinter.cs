@@ -20,8 +20,10 @@ internal sealed class WherePrinter(Library library)
             output.WriteLine($"  {refused.Position} — {(refused.Disputed ? StandingWord.Disputed : StandingWord.RuledOut)}");
             output.WriteLine($"      {refused.Refusal.Reason}");
         }
-        Section("May stand in for it", answer.StandIns, s => s.Part, output);
-        Section("It may stand in for", answer.StandsInFor, s => s.InsteadOf, output);
+        Section("May stand in for it", answer.StandIns.Where(s => s.Stands), s => s.Part, output);
+        Section("Disputed or ruled out in its place", answer.StandIns.Where(s => !s.Stands), s => s.Part, output);
+        Section("It may stand in for", answer.StandsInFor.Where(s => s.Stands), s => s.InsteadOf, output);
+        Section("It is disputed or ruled out in the place of", answer.StandsInFor.Where(s => !s.Stands), s => s.InsteadOf, output);
         if (answer.Fits.Count + answer.Refused.Count + answer.StandIns.Count + answer.StandsInFor.Count == 0) output.WriteLine("  Nothing is recorded about where it fits.");
     }
 
@@ -72,9 +74,9 @@ internal sealed class WherePrinter(Library library)
         }
     }
 
-    private void Section(string title, IReadOnlyList<StandIn> standIns, Func<StandIn, string> other, TextWriter output)
+    private void Section(string title, IEnumerable<StandIn> standIns, Func<StandIn, string> other, TextWriter output)
     {
-        if (standIns.Count == 0) return;
+        if (!standIns.Any()) return;
         output.WriteLine();
         output.WriteLine(title);
         foreach (var standIn in standIns)

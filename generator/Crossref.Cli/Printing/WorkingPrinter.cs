@@ -22,7 +22,7 @@ internal sealed class WorkingPrinter
     {
         (_calculator, _working, _library) = (calculator, working, library);
         if (library is null || working.Sought is not { Sizes.Count: > 0 } sought) return;
-        _found = SizeSearch.Find(library, sought.Kind, sought.Sizes);
+        _found = SizeSearch.Find(library, sought);
         _house = new House(library);
     }
 

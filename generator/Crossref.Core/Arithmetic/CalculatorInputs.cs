@@ -17,7 +17,7 @@ public sealed class CalculatorInputs
             var text = texts.TryGetValue(input.Name, out var written) ? written.Trim() : "";
             if (text.Length == 0) text = input.Default;
             if (text.Length > 0) Read(input, text);
-            else if (input.Required) Refuse(input.Name, $"write {Lower(input.Label)}{(input.Example.Length > 0 ? ", such as " + input.Example : "")}");
+            else if (input.Required) Refuse(input.Name, $"write {Lower(input.Label)}{(input.Example.Length > 0 ? ", such as " + input.Example : input.Choices.Count > 0 ? ", one of " + string.Join(", ", input.Choices) : "")}");
         }
     }
 

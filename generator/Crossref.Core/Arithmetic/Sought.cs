@@ -9,6 +9,9 @@ namespace Crossref.Core.Arithmetic;
 /// <param name="Sizes">The sizes that are known of it, by the attribute's name under <c>size</c>.</param>
 public sealed record Sought(PartKind Kind, IReadOnlyDictionary<string, Size> Sizes)
 {
+    /// <summary>The size that is one of several, written as the span of them: it rules out what lies outside and proves nothing of what lies inside. Null for none.</summary>
+    public string? Doubtful { get; init; }
+
     /// <summary>A size as it was written.</summary>
     internal static Size Written(Quantity quantity) => new(quantity.ToString(), quantity);
 

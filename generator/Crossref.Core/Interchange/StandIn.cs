@@ -12,4 +12,8 @@ namespace Crossref.Core.Interchange;
 /// condition, "substitute" one way or under a condition, "replacement" where the maker supersedes, else "disputed" or "ruled out".
 /// </param>
 /// <param name="Reason">Why, in one plain sentence.</param>
-public sealed record StandIn(string Part, string InsteadOf, string? Where, Fact Fact, string Word, string Reason);
+public sealed record StandIn(string Part, string InsteadOf, string? Where, Fact Fact, string Word, string Reason)
+{
+    /// <summary>Whether the one may go in for the other at all.</summary>
+    public bool Stands => Fact.State is FactState.Stands or FactState.Nothing;
+}

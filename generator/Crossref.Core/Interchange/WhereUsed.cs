@@ -39,10 +39,13 @@ public sealed class WhereUsed
     private IEnumerable<StandIn> Comparisons(IEnumerable<(string Part, string InsteadOf)> pairs) =>
         from pair in pairs
         from place in _fits.Book.Comparisons(pair.Part, pair.InsteadOf).Select(s => s.Where).Distinct(StringComparer.Ordinal).OrderBy(w => w, StringComparer.Ordinal)
-        let fact = _fits.FactsFor(null).SubstitutionIn(pair.Part, pair.InsteadOf, place)
-        where fact.State != FactState.Nothing
+        let said = _fits.FactsFor(null).SubstitutionIn(pair.Part, pair.InsteadOf, place)
+        where said.State != FactState.Nothing
+        // A size that must match has the last word.
+        let differing = _fits.Sizes.Mismatches(pair.Part, [pair.InsteadOf])
+        let fact = differing.Count > 0 ? said with { State = FactState.RuledOut } : said
         let reverse = _fits.FactsFor(null).SubstitutionIn(pair.InsteadOf, pair.Part, place)
-        select new StandIn(pair.Part, pair.InsteadOf, place, fact, Word(fact, reverse), _wording.Of(fact));
+        select new StandIn(pair.Part, pair.InsteadOf, place, fact, Word(fact, reverse), differing.Count > 0 ? $"Does not fit, whatever anyone claims: {_wording.OfMismatch(_fits.Sizes, differing, pair.Part, [pair.InsteadOf])}." : _wording.Of(fact));
 
     private IEnumerable<StandIn> Supersession(string part) =>
         _library.Parts[part].SupersededBy is { } next ? [Superseding(next.Id, _library.Parts[part])] : [];

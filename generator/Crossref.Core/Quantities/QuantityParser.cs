@@ -21,6 +21,7 @@ public static partial class QuantityParser
         if (!match.Success)
         {
             problem = Fraction().IsMatch(text) ? "write one number without a stroke, such as 0.5 for 1/2"
+                : Range().IsMatch(text) ? "write a range as its middle and what it may be off, such as 235 +/- 5 for 230-240"
                 : !CommaNumber().IsMatch(text) ? $"write a number{Example(dimension)}"
                 : Grouped().IsMatch(text) ? $"write the number without commas: {text.Trim().Replace(",", "", StringComparison.Ordinal)}"
                 : $"write the decimal point as a point: {text.Trim().Replace(',', '.')}";
@@ -64,6 +65,9 @@ public static partial class QuantityParser
     [GeneratedRegex(@"[,.][0-9]+[,.]", RegexOptions.CultureInvariant)]
     private static partial Regex Grouped();
 
-    [GeneratedRegex(@"^\s*([0-9]+\s+)?[0-9]+\s*/\s*[0-9]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^\s*([0-9]+[\s-]+)?[0-9]+\s*/\s*[0-9]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex Fraction();
+
+    [GeneratedRegex(@"^\s*[0-9]+(\.[0-9]+)?\s*[-\u2013]\s*[0-9]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex Range();
 }

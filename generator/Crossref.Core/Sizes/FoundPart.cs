@@ -8,6 +8,6 @@ public sealed record FoundPart(string Part, IReadOnlyList<SizeComparison> Sizes)
     /// <summary>Attributes that agree.</summary>
     public IEnumerable<string> Agreeing => Sizes.Where(s => s.Agreement == Agreement.Agrees).Select(s => s.Attribute);
 
-    /// <summary>Attributes of which nothing is on record.</summary>
+    /// <summary>Attributes of which nothing is on record, or that are in doubt themselves.</summary>
     public IEnumerable<string> Unknown => Sizes.Where(s => s.Agreement == Agreement.Unknown).Select(s => s.Attribute);
 }

@@ -1,3 +1,4 @@
+using Crossref.Core.Arithmetic;
 using Crossref.Core.Records;
 
 namespace Crossref.Core.Sizes;
@@ -9,13 +10,14 @@ public static class SizeSearch
     /// Parts of the kind of which no size in question differs and one agrees at least: those with the most agreeing sizes
     /// first, then those with the most sizes on record, then by id.
     /// </summary>
-    public static IReadOnlyList<FoundPart> Find(Library library, PartKind kind, IReadOnlyDictionary<string, Size> sizes) =>
+    public static IReadOnlyList<FoundPart> Find(Library library, Sought sought) =>
     [
         .. from part in library.Parts.Values.OrderBy(p => p.Id, StringComparer.Ordinal)
-           where part.Kind == kind && !part.Retired
+           where part.Kind == sought.Kind && !part.Retired
            let known = SizeBook.Of(part)
-           let compared = kind.Deciding.Where(sizes.ContainsKey)
-               .Select(a => SizeBook.Compare(kind, a, new KnownSize(sizes[a], SizeOrigin.Written), known.TryGetValue(a, out var size) ? size : null)).ToList()
+           let compared = sought.Kind.Deciding.Where(sought.Sizes.ContainsKey)
+               .Select(a => SizeBook.Compare(sought.Kind, a, new KnownSize(sought.Sizes[a], SizeOrigin.Written), known.TryGetValue(a, out var size) ? size : null))
+               .Select(c => c.Attribute == sought.Doubtful && c.Agreement == Agreement.Agrees ? c with { Agreement = Agreement.Unknown } : c).ToList()
            let agreeing = compared.Count(c => c.Agreement == Agreement.Agrees)
            where agreeing > 0 && compared.TrueForAll(c => c.Agreement != Agreement.Differs)
            orderby agreeing descending, known.Count descending

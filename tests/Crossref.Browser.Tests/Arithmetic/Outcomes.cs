@@ -95,7 +95,7 @@ internal static class Outcomes
             .. Found(sought, library),
         ]);
 
-    private static IEnumerable<string> Found(Sought? sought, Library library) => sought is null ? [] : SizeSearch.Find(library, sought.Kind, sought.Sizes)
+    private static IEnumerable<string> Found(Sought? sought, Library library) => sought is null ? [] : SizeSearch.Find(library, sought)
         .Select(f => $"? {f.Part} agrees: {string.Join(", ", f.Agreeing)}{(f.Unknown.Any() ? "; unknown: " + string.Join(", ", f.Unknown) : "")}");
 
     /// <summary>What a calculator's script looks for, and what it finds among parts as the site's script lists them; the site's own where none are given.</summary>

@@ -1,3 +1,4 @@
+using Crossref.Core.Arithmetic;
 using CsCheck;
 using Crossref.Core.Records;
 using Crossref.Core.Sizes;
@@ -16,7 +17,8 @@ public sealed class SizeSearchTests
          from library in RandomParts.Of(kind, centre)
          from sizes in RandomParts.Sizes(kind, centre)
          from left in Gen.Int[1, 127]
-         select (kind, library, sizes: sizes.Where((_, i) => ((left >> i) & 1) == 1).ToDictionary(s => s.Key, s => s.Value))).Sample(x =>
+         from doubtful in Gen.Int[0, 9]
+         select (kind, library, doubtful: kind.Deciding.ElementAtOrDefault(doubtful), sizes: sizes.Where((_, i) => ((left >> i) & 1) == 1).ToDictionary(s => s.Key, s => s.Value))).Sample(x =>
         {
             var naive = new List<(Part Part, List<string> Agrees, List<string> Unknown)>();
             foreach (var part in x.library.Parts.Values)
@@ -26,7 +28,7 @@ public sealed class SizeSearchTests
                 {
                     if (!x.sizes.TryGetValue(attribute, out var held)) continue;
                     if (!part.Sizes.TryGetValue(attribute, out var size)) unknown.Add(attribute);
-                    else if (Same(x.kind, attribute, held, size)) agrees.Add(attribute);
+                    else if (Same(x.kind, attribute, held, size)) (attribute == x.doubtful ? unknown : agrees).Add(attribute);
                     else differs = true;
                 }
                 if (!part.Retired && !differs && agrees.Count > 0) naive.Add((part, agrees, unknown));
@@ -34,7 +36,7 @@ public sealed class SizeSearchTests
             naive.Sort((a, b) => a.Agrees.Count != b.Agrees.Count ? b.Agrees.Count - a.Agrees.Count
                 : a.Part.Sizes.Count != b.Part.Sizes.Count ? b.Part.Sizes.Count - a.Part.Sizes.Count
                 : string.CompareOrdinal(a.Part.Id, b.Part.Id));
-            var answer = SizeSearch.Find(x.library, x.kind, x.sizes);
+            var answer = SizeSearch.Find(x.library, new Sought(x.kind, x.sizes) { Doubtful = x.doubtful });
             Assert.Equal(
                 naive.Select(n => $"{n.Part.Id}: {string.Join(' ', n.Agrees)}; {string.Join(' ', n.Unknown)}"),
                 answer.Select(f => $"{f.Part}: {string.Join(' ', f.Agreeing)}; {string.Join(' ', f.Unknown)}"));

@@ -6,6 +6,9 @@ public static class Poisson
     /// <summary>The largest mean and count for which these sums hold; e^-mean is far from vanishing there.</summary>
     public const int Most = 300;
 
+    /// <summary>The covers in percent that may be wanted; what is surer needs better figures than a count of failures (common practice, no source).</summary>
+    public static Interval Covers { get; } = new(50, 99.9);
+
     /// <summary>The probability, 0 to 1, that no more than so many fail: e^-m · Σ m^i / i!, i = 0 to <paramref name="count"/>.</summary>
     /// <param name="count">0 to <see cref="Most"/>.</param>
     /// <param name="mean">How many are expected to fail, 0 or more.</param>

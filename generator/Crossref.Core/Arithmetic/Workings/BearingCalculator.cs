@@ -24,13 +24,20 @@ internal static class BearingCalculator
         BearingDesignation? bearing = null;
         if (inputs.Text("designation") is { } text && !BearingDesignation.TryRead(text, out bearing, out var problem)) inputs.Refuse("designation", problem);
         else if (bearing is null && !Sizes.Any(inputs.Has)) inputs.Refuse("designation", "write the bearing's number, or what was measured of it");
+        if (inputs.Measure("bore") is { } bore && inputs.Measure("outside") is { } outside && bore.Low >= outside.High)
+            inputs.Refuse("outside", "write the outside diameter, which is larger than the bore; these two look swapped");
         if (inputs.Problems.Count > 0) return null;
 
         var lines = new List<WorkingLine>();
         var answer = new List<string>();
         if (bearing is not null) answer.Add(BearingNumberLines.Add(bearing, lines));
-        if (bearing is not null && Sizes.Any(inputs.Has)) answer.Add(BearingSizeLines.Compare(bearing, inputs, lines));
-        if (Sizes.Any(inputs.Has)) answer.Add(BearingSizeLines.Find(inputs, lines, asked: bearing is null));
+        var contradicted = false;
+        if (bearing is not null && Sizes.Any(inputs.Has))
+        {
+            var compared = BearingSizeLines.Compare(bearing, inputs, lines, out contradicted);
+            answer.Insert(contradicted ? 0 : 1, compared);
+        }
+        if (Sizes.Any(inputs.Has)) answer.Add(BearingSizeLines.Find(inputs, lines, asked: bearing is null || contradicted));
 
         var cautions = new List<string>
         {
@@ -41,12 +48,14 @@ internal static class BearingCalculator
         {
             cautions.Add("The sizes say nothing of clearance and closure: read them off the ring.");
             cautions.Add("A row marked open holds for the open bearing; with shields or seals a small bearing may be wider.");
+            cautions.Add("Another kind of bearing, such as one that turns one way only, may have the same sizes and not do the same work (from memory).");
         }
+        if (contradicted) cautions.Add("Number and piece contradict each other. Parts on record are looked for by what was measured alone; read the number again.");
         if (Sizes.Any(s => inputs.Measure(s) is { HalfWidth: 0 })) cautions.Add("A size without its uncertainty counts as exact. Write 12 +/- 0.02 for a calliper.");
-        return new Working { Lines = lines, Answer = string.Join(' ', answer.Where(a => a.Length > 0)), Cautions = cautions, Sought = Seek(bearing, inputs) };
+        return new Working { Lines = lines, Answer = string.Join(' ', answer.Where(a => a.Length > 0)), Cautions = cautions, Sought = Seek(contradicted ? null : bearing, inputs) };
     }
 
-    // The number's sizes go before the measured ones.
+    // The number's sizes go before the measured ones. Its flange counts too; a closure need not be the same to do.
     private static Sought Seek(BearingDesignation? bearing, CalculatorInputs inputs)
     {
         var known = bearing is null ? new Dictionary<string, Size>() : BearingSizes.Of(bearing);
@@ -56,6 +65,7 @@ internal static class BearingCalculator
             if (known.TryGetValue(name, out var size)) sizes[name] = size;
             else if (inputs.Quantity(name) is { } quantity) sizes[name] = Sought.Written(quantity);
         }
+        if (known.TryGetValue("flange", out var flange)) sizes["flange"] = flange;
         return new Sought(PartKind.Find("bearing")!, sizes);
     }
 }

@@ -7,8 +7,8 @@ internal static class BearingSizeLines
 {
     private const int Shown = 12;
 
-    /// <summary>Holds the piece in hand against the number; gives the answer's sentence.</summary>
-    internal static string Compare(BearingDesignation bearing, CalculatorInputs inputs, List<WorkingLine> lines)
+    /// <summary>Holds the piece in hand against the number; gives the answer's sentence, and whether a size differs.</summary>
+    internal static string Compare(BearingDesignation bearing, CalculatorInputs inputs, List<WorkingLine> lines, out bool differs)
     {
         var limits = BearingLimits.Of((double)bearing.Bore, (double)bearing.Outside, (double?)bearing.Width);
         var checks = new List<(string Name, SizeCheck Check)>();
@@ -20,6 +20,7 @@ internal static class BearingSizeLines
             var how = measured is not { } size ? "not measured" : allowed is not { } range ? "the number leaves it open" : $"measured {Figure.Of(size, 3, "mm")}, allowed {Figure.Of(range, 3, "mm")}";
             lines.Add(new($"{name} in hand", check.Differs ? $"differs, {check}" : check.ToString(), how));
         }
+        differs = checks.Exists(c => c.Check.Differs);
         var said = new[]
         {
             Said("agrees in", checks, c => c.Agrees), Said("differs in", checks, c => c.Differs), Said("is unknown in", checks, c => !c.Known),

@@ -62,7 +62,7 @@ internal static class FitCalculator
         if (inputs.Text(side) is not { } text) return measured;
         if (inputs.Value("size") is not { } nominal) inputs.Refuse("size", "write the nominal size, such as 25");
         else if (ToleranceClass.Read(text) is not { } written || written.IsHole != (side == "hole"))
-            inputs.Refuse(side, side == "hole" ? "write a hole's class with a capital, such as H7" : "write a shaft's class with a small letter, such as g6");
+            inputs.Refuse(side, side == "hole" ? "write a hole's class alone, with a capital, such as H7" : "write a shaft's class alone, with a small letter, such as g6");
         else if (written.Deviations(nominal, out var problem) is not { } deviation) inputs.Refuse(side, problem);
         else if (measured is null && start != 20) inputs.Refuse("start", "limits of a class hold at 20 °C; write what was measured, or leave this at 20");
         else

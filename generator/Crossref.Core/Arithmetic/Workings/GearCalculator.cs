@@ -53,7 +53,7 @@ internal static class GearCalculator
             Lines = [.. found.Lines, .. GearGeometry.Lines(gear, found.Angle, seen), .. compared?.Lines ?? []],
             Answer = string.Join(' ', [found.Answer, .. compared?.Answers ?? []]),
             Cautions = [.. found.Cautions, .. compared?.Cautions ?? []],
-            Sought = GearReader.Sought(inputs, gear),
+            Sought = GearReader.Sought(inputs, gear with { Module = found.Module ?? found.Within }) with { Doubtful = found.Within is null ? null : "module" },
         };
     }
 }

@@ -5,11 +5,12 @@ namespace Crossref.Core.Arithmetic.Workings;
 /// <summary>Which tooth size a gear has, as far as its measurements tell.</summary>
 /// <param name="Module">The module; null when they do not tell.</param>
 /// <param name="Sure">The same, unless it was found by the tip diameter of teeth whose helix angle is not known.</param>
+/// <param name="Within">The span of the modules that it may be, where they do not tell which.</param>
 /// <param name="Angle">The pressure angle that the gear may have if none was written: the one its spans speak for, else 20°.</param>
 /// <param name="Lines">How it was found.</param>
 /// <param name="Answer">What was found, in words.</param>
 /// <param name="Cautions">What misleads.</param>
-internal sealed record GearFinding(Interval? Module, Interval? Sure, double Angle, IReadOnlyList<WorkingLine> Lines, string Answer, IReadOnlyList<string> Cautions)
+internal sealed record GearFinding(Interval? Module, Interval? Sure, Interval? Within, double Angle, IReadOnlyList<WorkingLine> Lines, string Answer, IReadOnlyList<string> Cautions)
 {
     // ISO 53, and what old inch gears have.
     private static readonly double[] UsualAngles = [20, 14.5];
@@ -45,7 +46,8 @@ internal sealed record GearFinding(Interval? Module, Interval? Sure, double Angl
         if (bySpans?.Count > 0 && gear.Module is { } given && !bySpans.Any(f => given.Holds(f.Match.Size.Module) || Math.Abs(given.Middle / f.Match.Size.Module - 1) <= ToothSizes.Margin + 1e-9))
             cautions.Add("The two spans point to another module than the one written.");
         var sure = gear.Helix is null && gear.Module is null && bySpans is null ? null : module;
-        return new GearFinding(module, sure, bySpans?.Count == 1 ? bySpans[0].Angle : UsualAngles[0], lines, answer, cautions);
+        IEnumerable<ToothMatch> possible = module is not null ? [] : bySpans is not null ? bySpans.Select(f => f.Match) : byTip is { } one ? ToothSizes.Matching(one) : [];
+        return new GearFinding(module, sure, Hull(possible), bySpans?.Count == 1 ? bySpans[0].Angle : UsualAngles[0], lines, answer, cautions);
     }
 
     private static (Interval?, string, string) Written(Interval module, Interval tip, bool tell)
@@ -105,6 +107,13 @@ internal sealed record GearFinding(Interval? Module, Interval? Sure, double Angl
         var twins = ToothSizes.TwinsOf(only.Size);
         var twin = twins.Count == 0 ? "" : $" Near it lies {Or(twins.Select(Named))}: to be sure, {measure}.";
         return (only.Size.Module, "the only size in use within 1% of the tip's", $"By its tip diameter this is {Named(only.Size)}, {Off(only)}.{twin}");
+    }
+
+    // One size alone that was not told is a doubtful one.
+    private static Interval? Hull(IEnumerable<ToothMatch> matches)
+    {
+        var modules = matches.Select(m => m.Size.Module).ToList();
+        return modules.Count > 1 ? new Interval(modules.Min(), modules.Max()) : null;
     }
 
     private static string Measure(GearSizes gear, Interval helix)

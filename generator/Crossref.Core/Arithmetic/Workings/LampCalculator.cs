@@ -53,7 +53,9 @@ internal static class LampCalculator
         if (inputs.Has("cold")) said.Add(Reading(lines, lamp, inputs.Measure("cold")!.Value, inputs.Measure("leads")));
         if (said.Count == 0) said.Add($"A lamp of this rating has {Shown.Of(lamp.HotOhms, "ohm")} hot and about {Shown.Of(lamp.ColdOhms, "ohm")} cold.");
         said.Add("Only the maker's document for that machine makes a lamp a fit.");
-        return new Working { Lines = lines, Answer = string.Join(" ", said), Cautions = LampCautions.All, Sought = LampComparison.Sought(inputs) };
+        // A lamp that is refused for its supply is no lead to others like it.
+        var refused = inputs.Measure("mains") is { } supply && lamp.IsRatedFor(supply) == false;
+        return new Working { Lines = lines, Answer = string.Join(" ", said), Cautions = LampCautions.All, Sought = refused ? null : LampComparison.Sought(inputs) };
     }
 
     private static string Reading(List<WorkingLine> lines, Lamp lamp, Interval reading, Interval? leads)

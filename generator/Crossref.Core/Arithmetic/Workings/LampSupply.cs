@@ -5,7 +5,7 @@ namespace Crossref.Core.Arithmetic.Workings;
 /// <summary>What a supply does to a lamp, line by line.</summary>
 internal static class LampSupply
 {
-    private const string Outside = "outside the law's range";
+    private const string Outside = "outside the formula's range";
 
     /// <summary>Adds the lines and says in one sentence what they come to.</summary>
     internal static string Lay(List<WorkingLine> lines, Lamp lamp, Interval supply)
@@ -21,7 +21,7 @@ internal static class LampSupply
 
         var ratio = supply / lamp.Volts;
         var holds = Rerating.Holds(ratio);
-        lines.Add(new("volts over rated volts", Shown.Of(ratio, ""), holds ? "inside the law's range, a tenth to either side" : Outside + ", which is a tenth to either side"));
+        lines.Add(new("volts over rated volts", Shown.Of(ratio, ""), holds ? "inside the formula's range, a tenth to either side" : Outside + ", which is a tenth to either side"));
         string Law(Interval exponent) => $"ratio to the power {Figure.Of(exponent, 2, "")}{(holds ? ", handbook practice" : "; " + Outside)}";
         var power = lamp.Watts * Rerating.Times(ratio, Rerating.Power);
         lines.Add(new("power there", Shown.Of(power, "W"), Law(Rerating.Power)));

@@ -35,12 +35,13 @@ internal static class RepeatCalculator
         var gap = inputs.Measure("gap");
         if (gap is { Low: < 0 }) inputs.Refuse("gap", "write 0 or more");
         else if (gaps > 0 && gap is null) inputs.Refuse("gap", "write the gap between two sheets as they run; without it the way over several sheets is unknown");
+        else if (gaps == 0 && gap is not null) inputs.Refuse("sheets", "write over how many sheets the distance runs, 2 or more; or leave the gap out, which counts only between sheets");
         var machine = inputs.Text("machine");
         var known = record.Machines.FirstOrDefault(m => m.Id == machine);
         if (machine is not null && known is null)
             inputs.Refuse("machine", record.Machines.Count == 0 ? "no machine is on record here; leave it out"
                 : $"there is no machine or family '{machine}' on record; {Suggest.Hint(machine, record.Machines.Select(m => m.Id), "leave it out to search every family")}");
-        var repeat = Repeat.One(inputs.Measure("distance")!.Value, inputs.Count("repeats")!.Value, gaps > 0 ? gap ?? 0 : 0, gaps);
+        var repeat = Repeat.One(inputs.Measure("distance")!.Value, inputs.Count("repeats")!.Value, gap ?? 0, gaps);
         if (repeat.Low < Least) inputs.Refuse("distance", $"write a distance that makes at least {Figure.Of(Least, 1, "mm")} a repeat");
         if (inputs.Problems.Count > 0) return null;
 

@@ -6,9 +6,6 @@ namespace Crossref.Core.Arithmetic.Workings;
 /// <summary>How often a part fails, by a count of failures, and how many spares carry a shop through until an order arrives.</summary>
 internal static class SparesCalculator
 {
-    private const double LeastCover = 50;
-    private const double MostCover = 99.9;
-
     // The last few steps show how the cover grows.
     private const int Steps = 3;
 
@@ -29,9 +26,10 @@ internal static class SparesCalculator
         foreach (var name in new[] { "failed", "have" })
             if (inputs.Count(name) > Poisson.Most) inputs.Refuse(name, $"write {Poisson.Most} or fewer");
         var percent = inputs.Value("cover")!.Value;
-        if (percent is < LeastCover or > MostCover) inputs.Refuse("cover", $"write a cover from {Figure.Of(new Interval(LeastCover, MostCover), 1, "%")}");
-        if (inputs.Has("days") && !inputs.Has("per-day")) inputs.Refuse("per-day", "write how much it runs in a day as well");
-        if (inputs.Has("per-day") && !inputs.Has("days")) inputs.Refuse("days", "write how many days an order takes as well");
+        if (!Poisson.Covers.Holds(percent)) inputs.Refuse("cover", $"write a cover from {Figure.Of(Poisson.Covers, 1, "%")}");
+        var asksHowMany = inputs.Has("per-day") || inputs.Has("days") || inputs.Has("have");
+        if (asksHowMany && !inputs.Has("per-day")) inputs.Refuse("per-day", "write how much it runs in a day as well");
+        if (asksHowMany && !inputs.Has("days")) inputs.Refuse("days", "write how many days an order takes as well");
         if (inputs.Problems.Count > 0) return null;
 
         var (failed, ran, bounds) = (inputs.Count("failed")!.Value, inputs.Measure("ran")!.Value, FailureCount.Bounds(inputs.Count("failed")!.Value));

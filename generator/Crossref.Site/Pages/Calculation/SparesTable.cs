@@ -9,6 +9,7 @@ internal static class SparesTable
     internal static JsonObject Json() => new()
     {
         ["most"] = Poisson.Most,
+        ["covers"] = CalculatorTables.Json(Poisson.Covers),
         ["level"] = FailureCount.Level,
         ["cautions"] = CalculatorTables.Json(SparesCautions.All),
     };

@@ -26,9 +26,6 @@ internal sealed class StandInRows(Desk desk, PageLinks links)
     /// <summary>How far a comparison is said.</summary>
     internal Phrase Where(StandIn standIn) => standIn.Where is { } where ? Phrase.Of("in ", links.Record(where)) : Phrase.Of("anywhere");
 
-    /// <summary>Whether the one may go in for the other at all.</summary>
-    internal static bool Stands(StandIn standIn) => standIn.Fact.State is FactState.Stands or FactState.Nothing;
-
     private static string Look(StandIn standIn) => standIn.Fact.State switch
     {
         FactState.Disputed => "disputed",
