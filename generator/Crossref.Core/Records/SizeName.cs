@@ -7,6 +7,9 @@ namespace Crossref.Core.Records;
 /// <param name="Measures">What it measures; null when it is a word.</param>
 public sealed record SizeName(string Name, Dimension? Measures)
 {
+    /// <summary>The words that it may be; none where any word will do.</summary>
+    public IReadOnlyList<string> Words { get; private init; } = [];
+
     // Names that are short to write and unclear to read.
     private static readonly Dictionary<string, string> Long = new(StringComparer.Ordinal)
     {
@@ -15,6 +18,9 @@ public sealed record SizeName(string Name, Dimension? Measures)
         ["r25"] = "resistance at 25 °C", ["beta"] = "B value", ["trip"] = "trips at", ["amps"] = "current", ["volts"] = "voltage", ["watts"] = "power",
         ["free-length"] = "free length", ["wire"] = "wire diameter", ["pressure-angle"] = "pressure angle", ["rate"] = "spring rate",
     };
+
+    // A hand must match: in two spellings it would rule a good part out.
+    private static string[] Hands => ["left", "right", "none", "clockwise", "anticlockwise"];
 
     /// <summary>Every attribute.</summary>
     public static IReadOnlyList<SizeName> All { get; } =
@@ -30,7 +36,7 @@ public sealed record SizeName(string Name, Dimension? Measures)
         .. Measured(Dimension.Kelvin, "beta"),
         .. Measured(Dimension.SpringRate, "rate"),
         .. Measured(Dimension.Torque, "torque"),
-        .. Names("flange shields clearance hand ends profile contact reset frame grade").Select(n => new SizeName(n, null)),
+        .. Names("flange shields clearance hand ends profile contact reset frame grade").Select(n => new SizeName(n, null) { Words = n == "hand" ? Hands : [] }),
     ];
 
     /// <summary>The attribute's name as a reader understands it.</summary>

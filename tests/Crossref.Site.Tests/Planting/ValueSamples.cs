@@ -128,7 +128,7 @@ internal static class ValueSamples
 
     private static ValueShape SizeShape(SizeName attribute) => attribute.Measures is { } dimension
         ? Values.Quantity(dimension, dimension is Dimension.Angle or Dimension.Temperature ? -1000 : 0)
-        : Values.Text;
+        : attribute.Name == "hand" ? Values.Word(["left", "right", "none", "clockwise", "anticlockwise"]) : Values.Text;
 
     private static IEnumerable<string> Quantities(ValueShape shape)
     {

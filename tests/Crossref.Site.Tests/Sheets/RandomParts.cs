@@ -73,7 +73,7 @@ internal sealed class RandomParts(int seed)
 
     private Size Size(SizeName name)
     {
-        if (name.Measures is not { } dimension) return new Size(Text(), null);
+        if (name.Measures is not { } dimension) return new Size(name.Words is [var word, ..] ? word : Text(), null);
         var text = dimension is Dimension.Angle or Dimension.Temperature && Chance(2) ? "-5" : Chance(2) ? "17.020" : "17.02 +/- 0.02";
         return QuantityParser.TryParse(text, dimension, out var quantity, out var problem) ? new Size(text, quantity) : throw new InvalidOperationException(problem);
     }

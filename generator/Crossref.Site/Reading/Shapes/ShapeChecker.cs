@@ -114,7 +114,7 @@ internal sealed class ShapeChecker(DiagnosticLog log)
 
     /// <summary>What the value of a size may be.</summary>
     internal static ValueShape SizeShape(SizeName size) =>
-        size.Measures is { } dimension ? Values.Quantity(dimension, LeastOf(dimension)) : Values.Text;
+        size.Measures is { } dimension ? Values.Quantity(dimension, LeastOf(dimension)) : size.Words.Count > 0 ? Values.Word(size.Words) : Values.Text;
 
     // A helix or a temperature may be below zero, a length or a voltage may not.
     private static decimal LeastOf(Core.Quantities.Dimension dimension) =>
