@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Crossref.Core.Records;
 using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Reading;
+using Crossref.Site.Sharing.Combining;
 using Crossref.Site.Writing;
 
 namespace Crossref.Site.Sharing;
@@ -105,7 +107,13 @@ public sealed class StickPacker(string folder, IDisk disk)
         var owner = ContentReader.Read(content).Library?.Card.Id;
         if (owner is not null && owner != plan.Library.Id)
             throw Refused($"The stick holds the library {owner}, not {plan.Library.Id}", $"Take its records in first: crossref combine {folder}. Then pack with --replace, or onto an empty folder.");
+        // Another copy of this library may have packed it, and what is new there may have got no further than this stick.
+        if (Combiner.Plan(plan.Content, content, plan.Date).Decisions.FirstOrDefault(d => IsNews(d.Outcome)) is { } news)
+            throw Refused($"The stick holds what this copy does not have yet, such as {Words.Of(news.Type)} {news.Name}", $"Take it in first: crossref combine {folder}. Then pack again.");
     }
+
+    private static bool IsNews(CombineOutcome outcome) =>
+        outcome is CombineOutcome.New or CombineOutcome.TheirsNewer or CombineOutcome.Merged or CombineOutcome.ToChoose or CombineOutcome.KeptAside;
 
     private static SiteFolderException Refused(string what, string hint) => new(what + ". Nothing was written.", hint);
 
