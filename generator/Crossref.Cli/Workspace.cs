@@ -12,11 +12,13 @@ namespace Crossref.Cli;
 internal sealed class Workspace
 {
     private readonly Library? _library;
+    private readonly bool _json;
 
-    private Workspace(ReadResult read, IReadOnlyList<Diagnostic> diagnostics)
+    private Workspace(ReadResult read, IReadOnlyList<Diagnostic> diagnostics, bool json)
     {
         Read = read;
         _library = read.Library;
+        _json = json;
         Diagnostics = diagnostics;
     }
 
@@ -27,7 +29,10 @@ internal sealed class Workspace
     internal IReadOnlyList<Diagnostic> Diagnostics { get; }
 
     /// <summary>Whether an error was found.</summary>
-    internal bool HasErrors => _library is null || Diagnostics.Any(d => d.Severity == Severity.Error);
+    internal bool HasErrors => _library is null || Errors.Count > 0;
+
+    /// <summary>The errors among what was found.</summary>
+    internal IReadOnlyList<Diagnostic> Errors => [.. Diagnostics.Where(d => d.Severity == Severity.Error)];
 
     /// <summary>Passes when there is such a folder.</summary>
     /// <exception cref="CannotRunException">There is not.</exception>
@@ -57,7 +62,7 @@ internal sealed class Workspace
                 throw new CannotRunException($"The folder {Path.GetFullPath(folder)} holds no records.", "Start with a file library.yaml that says: library: my-shop. The README shows a first machine in five minutes.");
             var read = ContentReader.Read(folder);
             var today = options.Today(parsed);
-            return new Workspace(read, DiagnosticOrder.Sort(read.Check(today).Concat(inbox ? Inbox.Look(folder, today).Diagnostics : [])));
+            return new Workspace(read, DiagnosticOrder.Sort(read.Check(today).Concat(inbox ? Inbox.Look(folder, today).Diagnostics : [])), options.Json(parsed));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException && e is not StoreException)
         {
@@ -72,7 +77,7 @@ internal sealed class Workspace
     internal Library? LibraryOrErrors(ParseResult parsed)
     {
         if (SoundLibrary is { } library) return library;
-        DiagnosticPrinter.Print(Diagnostics.Where(d => d.Severity == Severity.Error).ToList(), parsed.InvocationConfiguration.Error);
+        DiagnosticPrinter.PrintRefusal(Errors, _json, parsed.InvocationConfiguration);
         return null;
     }
 }

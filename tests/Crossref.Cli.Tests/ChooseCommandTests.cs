@@ -103,6 +103,7 @@ public sealed class ChooseCommandTests : IDisposable
         var run = Run("choose", "gear-1", "price", "2");
         Assert.Equal((1, ""), (run.ExitCode, run.Output));
         Assert.Contains("Nothing was chosen. Mend the errors above first.", run.Error, StringComparison.Ordinal);
+        Assert.Equal("more.yaml", (string?)Run("choose", "gear-1", "price", "2", "--json").Json["diagnostics"]![0]!["file"]);
         Assert.Contains("price: 7\n", Parts, StringComparison.Ordinal);
     }
 

@@ -30,10 +30,15 @@ public sealed class CombineCommandTests : IDisposable
         Write("ours/parts.yaml", Part + "maker: Ostrin\nnumbers: [OS-1]\n");
         Write("mill/library.yaml", "library: mill\ntitle: Mill Lane\n");
         Write("mill/parts.yaml", "part: mill-gear\nkind: gear\nname: Gear\nmaker: Ostrin\nnumbers: [OS-1]\n");
+        var dry = Combine("mill", "--dry-run", "--json");
+        Assert.Equal((1, "CR0501", false), (dry.ExitCode, (string)dry.Json["diagnostics"]![0]!["code"]!, (bool)dry.Json["written"]!));
+        Assert.Contains("this would have to be mended", dry.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(_folder, "ours/from")));
         var run = Combine("mill");
         Assert.Equal(1, run.ExitCode);
         Assert.Contains("New here (2):", run.Output, StringComparison.Ordinal);
         Assert.Contains("error CR0501", run.Error, StringComparison.Ordinal);
+        Assert.Contains("Mend the errors above; nothing can be built before.", run.Error, StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(_folder, "ours/from/mill/parts.yaml")));
     }
 

@@ -60,6 +60,20 @@ public sealed class CommandTests : IDisposable
         Assert.False(Directory.Exists(Path.Combine(_folder, "site")));
     }
 
+    [Theory]
+    [InlineData("build")]
+    [InlineData("pack", "stick")]
+    [InlineData("export")]
+    [InlineData("find", "x")]
+    [InlineData("record", "--withdraws", "x")]
+    public void What_has_to_be_mended_first_is_in_the_JSON_as_check_prints_it(params string[] arguments)
+    {
+        WriteContent("part: x\nkind: bearng\nname: X\n");
+        var (words, run) = (Tool.Run(_folder, arguments), Tool.Run(_folder, [.. arguments, "--json"]));
+        Assert.Equal((1, "", words.Error), (run.ExitCode, words.Output, run.Error));
+        Assert.Equal(Tool.Run(_folder, "check", "--json").Output, run.Output);
+    }
+
     [Fact]
     public void A_shop_may_bring_its_own_template()
     {

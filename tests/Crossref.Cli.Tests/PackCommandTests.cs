@@ -98,6 +98,29 @@ public sealed class PackCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_stick_that_another_copy_packed_is_taken_in_before_it_is_packed_over()
+    {
+        Directory.Delete(Path.Combine(_folder, "content/.crossref"), recursive: true);
+        Pack();
+        Directory.CreateDirectory(Path.Combine(_folder, "second"));
+        using (var copy = Process.Start("cp", ["-r", Stick("content"), Path.Combine(_folder, "second", "content")])) copy.WaitForExit();
+        Write("second/content/gears.yaml", "part: gear-1\nkind: gear\nname: Gear\n");
+        Assert.Equal(0, Tool.Run(_folder, "pack", "stick", "--content", "second/content", "--date", "2026-03-02").ExitCode);
+        var run = Pack();
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("The stick holds what this copy does not have yet, such as part gear-1.", run.Error, StringComparison.Ordinal);
+        Assert.Contains("crossref combine stick", run.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists(Stick("content/gears.yaml")));
+        Assert.Equal(0, Tool.Run(_folder, "combine", "stick", "--date", "2026-03-01").ExitCode);
+        Assert.Equal(0, Pack().ExitCode);
+        // What is older there, or was taken out here since, is no news.
+        Write("content/gears.yaml", "part: gear-1\nkind: gear\nname: Gear, fold\n");
+        Assert.Equal(0, Pack().ExitCode);
+        File.Delete(Path.Combine(_folder, "content/gears.yaml"));
+        Assert.Equal(0, Pack().ExitCode);
+    }
+
+    [Fact]
     public void Names_that_no_stick_holds_are_all_named_and_nothing_is_written()
     {
         foreach (var name in new[] { "pictures/what?.bin", "pictures/aux.bin", "pictures/A.bin", "pictures/a.bin", "pictures/end." }) Write("content/" + name, "x");

@@ -86,6 +86,17 @@ public sealed class RecordCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_refused_finding_says_why_in_JSON_too()
+    {
+        string[] wrong = ["record", "--at", "ostrin-f2/fold-head/roller-1", "--part", "rol-os-1100", "--verdict", "fit", "--basis", "told"];
+        var (words, run) = (_shop.Run(wrong), _shop.Run([.. wrong, "--json"]));
+        Assert.Equal((1, words.Error), (run.ExitCode, run.Error));
+        Assert.Equal(["errors", "warnings", "diagnostics"], run.Json.AsObject().Select(p => p.Key));
+        Assert.Equal((1, 1), ((int)run.Json["errors"]!, run.Json["diagnostics"]!.AsArray().Count));
+        Assert.Equal("did you mean 'fits'?", (string)run.Json["diagnostics"]![0]!["hint"]!);
+    }
+
+    [Fact]
     public void A_claim_is_taken_back_by_its_id_alone()
     {
         var first = (string)_shop.Run([.. Finding, "--json"]).Json["id"]!;

@@ -90,6 +90,17 @@ public sealed class SheetCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_column_that_is_wrong_in_every_row_does_not_fill_the_screen()
+    {
+        Write("commas.csv", "kind;name;number;price\n" + string.Concat(Enumerable.Range(1, 130).Select(i => $"gear;Gear;OS-{i};4,50\n")));
+        var run = Import("commas.csv");
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("\n... and 30 more; --json prints them all.\n130 errors, 0 warnings.\n", run.Output, StringComparison.Ordinal);
+        Assert.Equal(100, run.Output.Split(": error ").Length - 1);
+        Assert.Equal(130, Import("commas.csv", "--json").Json["diagnostics"]!.AsArray().Count);
+    }
+
+    [Fact]
     public void A_gigabyte_is_refused_before_it_is_read()
     {
         using (var file = new FileStream(Path.Combine(_folder, "huge.csv"), FileMode.CreateNew)) file.SetLength(1L << 30);

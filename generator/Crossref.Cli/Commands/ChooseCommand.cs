@@ -30,7 +30,7 @@ internal static class ChooseCommand
             var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
             if (chooser.IsRefused)
             {
-                DiagnosticPrinter.Print([.. chooser.Diagnostics.Where(d => d.Severity == Severity.Error)], error);
+                DiagnosticPrinter.PrintRefusal([.. chooser.Diagnostics.Where(d => d.Severity == Severity.Error)], json, parsed.InvocationConfiguration);
                 error.WriteLine("Nothing was chosen. Mend the errors above first.");
                 return ExitCode.Findings;
             }
@@ -42,11 +42,13 @@ internal static class ChooseCommand
                 return ExitCode.Fine;
             }
             var changes = chosen.Count > 0 ? chooser.Changes : [];
-            store?.Apply(changes);
-            if (json) JsonPrinter.Print(ChoosePrinter.ToJson(chooser.Open, chosen, changes, isWritten: store is not null && chosen.Count > 0), output);
-            else ChoosePrinter.Print(chooser.Open, chosen, isDryRun: dry, output);
             // Each record is sound by itself; together they may not be.
-            return store is null || chosen.Count == 0 || Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not null ? ExitCode.Fine : ExitCode.Findings;
+            var after = chosen.Count > 0 ? Aftermath.Of(content, changes, options.Today(parsed)) : [];
+            store?.Apply(changes);
+            if (json) JsonPrinter.Print(ChoosePrinter.ToJson(chooser.Open, chosen, changes, after, isWritten: store is not null && chosen.Count > 0), output);
+            else ChoosePrinter.Print(chooser.Open, chosen, isDryRun: dry, output);
+            if (after.Count > 0) DiagnosticPrinter.Print(after, error);
+            return after.Count > 0 ? ExitCode.Findings : ExitCode.Fine;
         });
         return command;
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Crossref.Cli.Printing;
 using Crossref.Core.Storing;
+using Crossref.Site.Sharing;
 using Crossref.Site.Sharing.Combining;
 
 namespace Crossref.Cli.Commands;
@@ -24,14 +25,21 @@ internal static class CombineCommand
                 throw new CannotRunException($"{Path.GetFullPath(theirs)} is this copy itself.", "Name the folder of the other copy.");
             try
             {
-                using var store = parsed.GetValue(dryRun) ? null : ContentStore.Open(content, options.Disk);
+                var (dry, to) = (parsed.GetValue(dryRun), parsed.InvocationConfiguration);
+                using var store = dry ? null : ContentStore.Open(content, options.Disk);
+                if (dry) ContentStore.FinishInterrupted(content, options.Disk);
                 var plan = Combiner.Plan(content, theirs, options.Today(parsed));
-                if (!plan.IsRefused) store?.Apply(plan.Changes);
-                if (options.Json(parsed)) JsonPrinter.Print(CombinePrinter.ToJson(plan, parsed.GetValue(dryRun)), parsed.InvocationConfiguration.Output);
-                else CombinePrinter.Print(plan, parsed.GetValue(dryRun), parsed.InvocationConfiguration.Output);
-                if (plan.IsRefused) return ExitCode.Findings;
                 // Each record is sound by itself; two shops may still have given one number to two parts.
-                return store is null || Workspace.Open(options, parsed).LibraryOrErrors(parsed) is not null ? ExitCode.Fine : ExitCode.Findings;
+                var after = plan.IsRefused ? [] : Aftermath.Of(content, plan.Changes, options.Today(parsed));
+                if (!plan.IsRefused) store?.Apply(plan.Changes);
+                if (options.Json(parsed)) JsonPrinter.Print(CombinePrinter.ToJson(plan, after, dry), to.Output);
+                else CombinePrinter.Print(plan, dry, to.Output);
+                if (after.Count > 0)
+                {
+                    DiagnosticPrinter.Print(after, to.Error);
+                    to.Error.WriteLine(dry ? "With the other copy's records in, this would have to be mended." : "The other copy's records are in. Mend the errors above; nothing can be built before.");
+                }
+                return plan.IsRefused || after.Count > 0 ? ExitCode.Findings : ExitCode.Fine;
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException && e is not StoreException)
             {

@@ -51,7 +51,7 @@ internal static class RecordRepairCommand
     private static int Ask(Recording recording, ParseResult parsed, DateOnly today, Dictionary<string, string> fields, List<(string Kind, RepairLine Line)> typed)
     {
         // What is wrong in the flags is said before anything is asked.
-        if ((fields.ContainsKey("machine") || fields.ContainsKey("unit")) && recording.Try(parsed, desk => desk.Repair(fields, Resolved(desk.Library, today, fields, typed).ToLookup(l => l.Kind, l => l.Line))) is null)
+        if ((fields.ContainsKey("machine") || fields.ContainsKey("unit")) && recording.Try(parsed, desk => desk.Repair(fields, Resolved(desk.Library, today, fields, typed).ToLookup(l => l.Kind, l => l.Line)), ends: true) is null)
             return ExitCode.Findings;
         return recording.Ask(parsed, known =>
         {

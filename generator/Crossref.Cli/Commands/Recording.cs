@@ -20,7 +20,7 @@ internal sealed class Recording(CommonOptions options)
         var dry = parsed.GetValue(DryRun);
         Workspace.Require(options.Content(parsed));
         using var store = dry ? null : ContentStore.Open(options.Content(parsed), options.Disk);
-        return Try(parsed, form) is { } proposal ? Write(parsed, proposal, store, isSeen) : ExitCode.Findings;
+        return Try(parsed, form, ends: true) is { } proposal ? Write(parsed, proposal, store, isSeen) : ExitCode.Findings;
     }
 
     /// <summary>Asks, shows what the answers would change, and records it when that is confirmed.</summary>
@@ -34,7 +34,7 @@ internal sealed class Recording(CommonOptions options)
         talk.Say("Enter takes what stands in brackets. Where nothing does, it goes back, as the word back always does; from the first question\nit goes out. Nothing is written until the end.");
         while (interview.Run() is { } answered)
         {
-            if (Try(parsed, answered.Form) is { } tried)
+            if (Try(parsed, answered.Form, ends: false) is { } tried)
             {
                 talk.Say("");
                 RecordPrinter.PrintPreview(tried, parsed.InvocationConfiguration.Error);
@@ -54,12 +54,17 @@ internal sealed class Recording(CommonOptions options)
     }
 
     /// <summary>The records in the library as it would be with them, and how the parts stand; null after what is wrong was printed.</summary>
-    internal Recorded? Try(ParseResult parsed, Func<RecordingDesk, IReadOnlyList<NewRecord>> form)
+    /// <param name="parsed">The command line.</param>
+    /// <param name="form">Forms the records.</param>
+    /// <param name="ends">Whether the command ends when they are refused; else it asks again.</param>
+    internal Recorded? Try(ParseResult parsed, Func<RecordingDesk, IReadOnlyList<NewRecord>> form, bool ends)
     {
+        var json = ends && options.Json(parsed);
         var error = parsed.InvocationConfiguration.Error;
         var workspace = Workspace.Open(options, parsed);
-        if (workspace.LibraryOrErrors(parsed) is not { } library)
+        if (workspace.SoundLibrary is not { } library)
         {
+            DiagnosticPrinter.PrintRefusal(workspace.Errors, json, parsed.InvocationConfiguration);
             error.WriteLine("Nothing was recorded. Mend the errors above first.");
             return null;
         }
@@ -71,7 +76,7 @@ internal sealed class Recording(CommonOptions options)
             return new Recorded(proposal, Standings.Of(library, proposal.After, ids), Standings.Of(proposal.After, proposal.After, ids));
         }
         foreach (var record in proposal.Records) RecordPrinter.PrintText(record, error);
-        DiagnosticPrinter.Print(proposal.Caused, error);
+        DiagnosticPrinter.PrintRefusal(proposal.Caused, json, parsed.InvocationConfiguration);
         error.WriteLine("Nothing was recorded.");
         return null;
     }

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Crossref.Cli.Commands;
+using Crossref.Core.Checking;
 using Crossref.Core.Records;
 using Crossref.Core.Storing;
 using Crossref.Site.Sharing;
@@ -52,26 +53,31 @@ internal static class ChoosePrinter
     /// <summary>The first line of a text.</summary>
     internal static string First(ConflictChoice choice) => Text(choice)[0];
 
-    internal static JsonObject ToJson(IReadOnlyList<Conflict> open, IReadOnlyList<Chosen> chosen, IReadOnlyList<FileChange> changes, bool isWritten) => new()
+    internal static JsonObject ToJson(IReadOnlyList<Conflict> open, IReadOnlyList<Chosen> chosen, IReadOnlyList<FileChange> changes, IReadOnlyList<Diagnostic> after, bool isWritten)
     {
-        ["open"] = JsonPrinter.Array(open.SelectMany(c => c.Keys.Select(k => (c, k))), o => new JsonObject
+        var json = new JsonObject
         {
-            ["type"] = Words.Of(o.c.Type),
-            ["id"] = o.c.Name,
-            ["key"] = o.k.Key,
-            ["file"] = o.c.File,
-            ["texts"] = JsonPrinter.Array(o.k.Choices.Select((choice, i) => (choice, i)), t => new JsonObject
+            ["open"] = JsonPrinter.Array(open.SelectMany(c => c.Keys.Select(k => (c, k))), o => new JsonObject
             {
-                ["number"] = t.i + 1, ["text"] = t.choice.Text, ["library"] = t.choice.Library, ["date"] = t.choice.Date, ["inForce"] = t.i == 0,
+                ["type"] = Words.Of(o.c.Type),
+                ["id"] = o.c.Name,
+                ["key"] = o.k.Key,
+                ["file"] = o.c.File,
+                ["texts"] = JsonPrinter.Array(o.k.Choices.Select((choice, i) => (choice, i)), t => new JsonObject
+                {
+                    ["number"] = t.i + 1, ["text"] = t.choice.Text, ["library"] = t.choice.Library, ["date"] = t.choice.Date, ["inForce"] = t.i == 0,
+                }),
             }),
-        }),
-        ["chosen"] = JsonPrinter.Array(chosen, c => new JsonObject
-        {
-            ["type"] = Words.Of(c.Record.Type), ["id"] = c.Record.Name, ["key"] = c.Key.Key, ["number"] = c.Number, ["text"] = c.Key.Choices[c.Number - 1].Text,
-        }),
-        ["written"] = isWritten,
-        ["files"] = JsonPrinter.Array(changes.Select(c => c.Path)),
-    };
+            ["chosen"] = JsonPrinter.Array(chosen, c => new JsonObject
+            {
+                ["type"] = Words.Of(c.Record.Type), ["id"] = c.Record.Name, ["key"] = c.Key.Key, ["number"] = c.Number, ["text"] = c.Key.Choices[c.Number - 1].Text,
+            }),
+            ["written"] = isWritten,
+            ["files"] = JsonPrinter.Array(changes.Select(c => c.Path)),
+        };
+        foreach (var (key, value) in DiagnosticPrinter.ToJson(after).ToList()) json[key] = value?.DeepClone();
+        return json;
+    }
 
     private static string Name(Conflict conflict) => $"{Words.Of(conflict.Type)} {conflict.Name}";
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Crossref.Core.Checking;
 using Crossref.Core.Records;
 using Crossref.Site.Sharing.Combining;
 
@@ -31,7 +32,7 @@ internal static class CombinePrinter
         output.WriteLine(plan.Changes.Count == 0 ? "Nothing had to be written." : isDryRun ? "Nothing was written. Leave --dry-run out to do it." : plan.Changes.Count == 1 ? "1 file was written." : $"{plan.Changes.Count} files were written.");
     }
 
-    internal static JsonObject ToJson(CombinePlan plan, bool isDryRun)
+    internal static JsonObject ToJson(CombinePlan plan, IReadOnlyList<Diagnostic> after, bool isDryRun)
     {
         var json = new JsonObject
         {
@@ -50,7 +51,7 @@ internal static class CombinePrinter
             }),
             ["files"] = JsonPrinter.Array(plan.Changes.Select(c => c.Path)),
         };
-        foreach (var (key, value) in DiagnosticPrinter.ToJson(plan.Diagnostics).ToList()) json[key] = value?.DeepClone();
+        foreach (var (key, value) in DiagnosticPrinter.ToJson([.. plan.Diagnostics, .. after]).ToList()) json[key] = value?.DeepClone();
         return json;
     }
 

@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.Text.Json.Nodes;
 using Crossref.Core.Checking;
 using Crossref.Core.Records;
@@ -10,9 +11,20 @@ internal static class DiagnosticPrinter
     internal static void Print(IReadOnlyList<Diagnostic> diagnostics, TextWriter output)
     {
         PrintLines(diagnostics, output);
+        output.WriteLine(Total(diagnostics));
+    }
+
+    internal static string Total(IReadOnlyList<Diagnostic> diagnostics)
+    {
         var errors = diagnostics.Count(d => d.Severity == Severity.Error);
-        var warnings = diagnostics.Count - errors;
-        output.WriteLine(errors + warnings == 0 ? "Nothing to mend." : $"{Number(errors, "error")}, {Number(warnings, "warning")}.");
+        return diagnostics.Count == 0 ? "Nothing to mend." : $"{Number(errors, "error")}, {Number(diagnostics.Count - errors, "warning")}.";
+    }
+
+    /// <summary>Why nothing was done: in words for people, and for a program that asked for JSON in the form in which <c>check</c> prints it.</summary>
+    internal static void PrintRefusal(IReadOnlyList<Diagnostic> diagnostics, bool json, InvocationConfiguration to)
+    {
+        Print(diagnostics, to.Error);
+        if (json) JsonPrinter.Print(ToJson(diagnostics), to.Output);
     }
 
     internal static void PrintLines(IReadOnlyList<Diagnostic> diagnostics, TextWriter output)

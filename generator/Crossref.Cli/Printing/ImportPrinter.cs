@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Crossref.Core.Checking;
 using Crossref.Site.Sheets;
 
 namespace Crossref.Cli.Printing;
@@ -7,6 +8,7 @@ namespace Crossref.Cli.Printing;
 internal static class ImportPrinter
 {
     private const int MostNames = 10;
+    private const int MostProblems = 100;
 
     internal static void Print(ImportPlan plan, string file, bool apply, bool json, TextWriter output)
     {
@@ -22,7 +24,7 @@ internal static class ImportPrinter
             var width = plan.Columns.Max(c => c.Heading.Length);
             foreach (var column in plan.Columns) output.WriteLine($"  {column.Letter,-3} {column.Heading.PadRight(width)}  {(column.Field is { } field ? "→ " + field : "not used")}");
         }
-        if (plan.Diagnostics.Count > 0) DiagnosticPrinter.Print(plan.Diagnostics, output);
+        if (plan.Diagnostics.Count > 0) PrintProblems(plan.Diagnostics, output);
         if (plan.HasErrors)
         {
             output.WriteLine("Nothing was written. Mend the sheet and run this again.");
@@ -37,6 +39,14 @@ internal static class ImportPrinter
         output.WriteLine($"New {plan.Kind}: {plan.New.Count} ({Names(plan.New)}).");
         foreach (var change in plan.Changes) output.WriteLine($"  {(apply ? "written" : "would be written")}: {change.Path}");
         if (!apply) output.WriteLine("Nothing was written yet; --apply writes it.");
+    }
+
+    // A column that is wrong is wrong in every row, and what stands above it on the screen must not be lost.
+    private static void PrintProblems(IReadOnlyList<Diagnostic> diagnostics, TextWriter output)
+    {
+        DiagnosticPrinter.PrintLines([.. diagnostics.Take(MostProblems)], output);
+        if (diagnostics.Count > MostProblems) output.WriteLine($"... and {diagnostics.Count - MostProblems} more; --json prints them all.");
+        output.WriteLine(DiagnosticPrinter.Total(diagnostics));
     }
 
     private static JsonObject ToJson(ImportPlan plan, string file, bool apply)

@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
+using Crossref.Core.Records;
 using Crossref.Core.Storing;
 using Crossref.Site.Pages;
 using Crossref.Site.Reading;
+using Crossref.Site.Sharing.Combining;
 using Crossref.Site.Writing;
 
 namespace Crossref.Site.Sharing;
@@ -95,17 +97,24 @@ public sealed class StickPacker(string folder, IDisk disk)
                 $"{path} was {(named.Contains(path) ? "changed" : "put")} on the stick after it was packed",
                 $"It may hold a record that is nowhere else. Take it in first: crossref combine {folder}. Then {(named.Contains(path) ? "pack with --replace" : "take it off the stick and pack again")}. If it is damaged, delete it on the stick and pack again.");
         }
-        CheckOwner(plan);
+        CheckOwner(plan, isUnfinished: named.Any(n => n.Count() > 1) || Directory.Exists(Path.Combine(_folder, SiteWriter.StagingName)) || !File.Exists(Path.Combine(_folder, StickLayout.Start)));
     }
 
-    private void CheckOwner(StickPlan plan)
+    private void CheckOwner(StickPlan plan, bool isUnfinished)
     {
         var content = Path.Combine(_folder, StickLayout.Content);
         if (plan.Replaces || !Directory.Exists(content)) return;
         var owner = ContentReader.Read(content).Library?.Card.Id;
         if (owner is not null && owner != plan.Library.Id)
             throw Refused($"The stick holds the library {owner}, not {plan.Library.Id}", $"Take its records in first: crossref combine {folder}. Then pack with --replace, or onto an empty folder.");
+        // Another copy of this library may have packed it, and what is new there may have got no further than this stick.
+        // Where packing was interrupted, old and new lie side by side and nobody can tell.
+        if (!isUnfinished && Combiner.Plan(plan.Content, content, plan.Date).Decisions.FirstOrDefault(d => IsNews(d.Outcome)) is { } news)
+            throw Refused($"The stick holds what this copy does not have yet, such as {Words.Of(news.Type)} {news.Name}", $"Take it in first: crossref combine {folder}. Then pack again.");
     }
+
+    private static bool IsNews(CombineOutcome outcome) =>
+        outcome is CombineOutcome.New or CombineOutcome.TheirsNewer or CombineOutcome.Merged or CombineOutcome.ToChoose or CombineOutcome.KeptAside;
 
     private static SiteFolderException Refused(string what, string hint) => new(what + ". Nothing was written.", hint);
 

@@ -53,9 +53,11 @@ internal sealed class ColumnMap
         for (var column = 0; column < Fields.Count; column++)
         {
             if (Fields[column] is not { } field || Fields.Take(column).ToList().IndexOf(field) is not (>= 0 and var first)) continue;
+            // A name that both columns have would leave both out.
+            var name = sheet.Headings[column].Trim();
             log.Add(SheetCodes.Columns, sheet.PlaceOf(sheet.Headings, column),
                 $"columns {ImportColumn.LetterOf(first)} and {ImportColumn.LetterOf(column)} are both read as {field.Title}",
-                $"leave one of them out: --map \"{sheet.Headings[column].Trim()}={SheetImport.NotUsed}\"");
+                sheet.Headings[first].Trim() == name ? "give one of them another name in the first row" : $"leave one of them out: --map \"{name}={SheetImport.NotUsed}\"");
         }
     }
 }
