@@ -35,6 +35,22 @@ public class CombiningTests
     }
 
     [Fact]
+    public void What_came_in_besides_what_is_to_be_chosen_is_named()
+    {
+        using var ours = Copy.Of("ferry-lane").With("gears.yaml", Gears).Note();
+        using var theirs = ours.Again();
+        ours.Edit("gears.yaml", t => t.Replace("price: 4", "price: 7", StringComparison.Ordinal));
+        theirs.Edit("gears.yaml", t => t.Replace("price: 4", "price: 5\r\nlead-days: 9", StringComparison.Ordinal));
+        var decision = Assert.Single(ours.Combine(theirs).Decisions, d => d.Outcome == CombineOutcome.ToChoose);
+        Assert.Equal(("price", "Besides, theirs was taken at lead-days"), (string.Join(", ", decision.Keys), decision.Why));
+        Assert.Contains("price: 7\r\nlead-days: 9", ours["gears.yaml"], StringComparison.Ordinal);
+        // Where nothing else came in, nothing else is said.
+        ours.Edit("gears.yaml", t => t.Replace("name: Second", "name: Twin", StringComparison.Ordinal));
+        theirs.Edit("gears.yaml", t => t.Replace("name: Second", "name: Double", StringComparison.Ordinal));
+        Assert.Equal("", Assert.Single(ours.Combine(theirs).Decisions, d => d.Outcome == CombineOutcome.ToChoose).Why);
+    }
+
+    [Fact]
     public void A_choice_made_in_one_copy_wins_over_the_open_conflict_in_the_other()
     {
         using var ours = Copy.Of("ferry-lane").With("gears.yaml", Gears).Note();

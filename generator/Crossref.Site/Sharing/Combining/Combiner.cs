@@ -99,7 +99,8 @@ public sealed class Combiner
         var outcome = open.Count > 0 && (changed || joined.Conflicts.Count != here.Conflicts.Count) ? CombineOutcome.ToChoose
             : RecordText.Plain(text) == RecordText.Plain(theirs.Text) ? changed ? CombineOutcome.TheirsNewer : CombineOutcome.Alike
             : changed ? CombineOutcome.Merged : CombineOutcome.OursNewer;
-        Say(outcome, ours, ours.File.Path, outcome == CombineOutcome.ToChoose ? open : outcome is CombineOutcome.Merged or CombineOutcome.TheirsNewer ? Differing(here, joined) : []);
+        if (outcome == CombineOutcome.ToChoose) Say(outcome, ours, ours.File.Path, open, Besides(Differing(here, joined), open));
+        else Say(outcome, ours, ours.File.Path, outcome is CombineOutcome.Merged or CombineOutcome.TheirsNewer ? Differing(here, joined) : []);
     }
 
     private static List<string> Differing(RecordHistory before, RecordHistory after)
@@ -107,6 +108,10 @@ public sealed class Combiner
         var (old, now) = (before.Shown.Values, after.Shown.Values);
         return [.. now.Keys.Union(old.Keys).Where(k => old.GetValueOrDefault(k) != now.GetValueOrDefault(k)).Select(k => Keys.IsComment(k) && Keys.Owner(k).Length == 0 ? "text" : Keys.Shown(k)).Distinct().Order(StringComparer.Ordinal)];
     }
+
+    // What came in at keys about which nobody has to choose. Where whole texts are to be chosen from, nothing did.
+    private static string Besides(List<string> changed, List<string> open) =>
+        changed.Except(open, StringComparer.Ordinal).ToList() is { Count: > 0 } others && !open.Contains("") ? "Besides, theirs was taken at " + string.Join("; ", others) : "";
 
     // A record that would no longer be one, or no longer a sound one, is not merged by its keys.
     private static bool IsSound(RecordHistory joined, RecordText record)
