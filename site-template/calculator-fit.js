@@ -163,7 +163,8 @@
     if (inputs.problems.length) return null;
     if (!hole || !shaft) {
       const [known, other] = hole ? ["hole", "shaft"] : ["shaft", "hole"];
-      return { lines, answer: `The ${known} measures ${figure(hole ?? shaft, 4, "mm")}. Write the ${other} too to see how they fit.`, cautions, sought: null };
+      const warm = inputs.has("temperature") ? ` and at ${figure(inputs.measure("temperature"), 1, "°C")}` : "";
+      return { lines, answer: `The ${known} measures ${figure(hole ?? shaft, 4, "mm")} at ${figure(start, 1, "°C")}. Write the ${other} too to see how they fit at that${warm}.`, cautions, sought: null };
     }
     const [cold, gap] = [figure(start, 1, "°C"), interval.subtract(hole, shaft)];
     lines.push(line("gap when cold", figure(gap, 4, "mm"), "hole less shaft; below zero it is interference"));

@@ -44,7 +44,8 @@ internal static class FitCalculator
         if (hole is not { } outside || shaft is not { } inside)
         {
             var (known, other, size) = hole is { } only ? ("hole", "shaft", only) : ("shaft", "hole", shaft!.Value);
-            return new Working { Lines = lines, Answer = $"The {known} measures {Figure.Of(size, 4, "mm")}. Write the {other} too to see how they fit." };
+            var warm = inputs.Measure("temperature") is { } wanted ? $" and at {Figure.Of(wanted, 1, "°C")}" : "";
+            return new Working { Lines = lines, Answer = $"The {known} measures {Figure.Of(size, 4, "mm")} at {Figure.Of(start, 1, "°C")}. Write the {other} too to see how they fit at that{warm}." };
         }
         var (cold, gap) = (Figure.Of(start, 1, "°C"), Fit.Gap(outside, inside));
         lines.Add(new("gap when cold", Figure.Of(gap, 4, "mm"), "hole less shaft; below zero it is interference"));
