@@ -299,7 +299,7 @@
       cautions.push("A row marked open holds for the open bearing; with shields or seals a small bearing may be wider.");
       cautions.push("Another kind of bearing, such as one that turns one way only, may have the same sizes and not do the same work (from memory).");
     }
-    if (contradicted) cautions.push("Number and piece contradict each other. Parts on record are looked for by what was measured alone; read the number again.");
+    if (contradicted) cautions.unshift("Number and piece contradict each other. Parts on record are looked for by what was measured alone; read the number again.");
     if (SIZES.some((s) => inputs.has(s) && tools.interval.halfWidth(inputs.measure(s)) === 0))
       cautions.push("A size without its uncertainty counts as exact. Write 12 +/- 0.02 for a calliper.");
 

@@ -50,7 +50,7 @@ internal static class BearingCalculator
             cautions.Add("A row marked open holds for the open bearing; with shields or seals a small bearing may be wider.");
             cautions.Add("Another kind of bearing, such as one that turns one way only, may have the same sizes and not do the same work (from memory).");
         }
-        if (contradicted) cautions.Add("Number and piece contradict each other. Parts on record are looked for by what was measured alone; read the number again.");
+        if (contradicted) cautions.Insert(0, "Number and piece contradict each other. Parts on record are looked for by what was measured alone; read the number again.");
         if (Sizes.Any(s => inputs.Measure(s) is { HalfWidth: 0 })) cautions.Add("A size without its uncertainty counts as exact. Write 12 +/- 0.02 for a calliper.");
         return new Working { Lines = lines, Answer = string.Join(' ', answer.Where(a => a.Length > 0)), Cautions = cautions, Sought = Seek(contradicted ? null : bearing, inputs) };
     }
