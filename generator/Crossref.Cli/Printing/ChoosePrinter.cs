@@ -53,9 +53,8 @@ internal static class ChoosePrinter
     /// <summary>The first line of a text.</summary>
     internal static string First(ConflictChoice choice) => Text(choice)[0];
 
-    internal static JsonObject ToJson(IReadOnlyList<Conflict> open, IReadOnlyList<Chosen> chosen, IReadOnlyList<FileChange> changes, IReadOnlyList<Diagnostic> after, bool isWritten)
-    {
-        var json = new JsonObject
+    internal static JsonObject ToJson(IReadOnlyList<Conflict> open, IReadOnlyList<Chosen> chosen, IReadOnlyList<FileChange> changes, IReadOnlyList<Diagnostic> after, bool isWritten) => DiagnosticPrinter.AddTo(
+        new JsonObject
         {
             ["open"] = JsonPrinter.Array(open.SelectMany(c => c.Keys.Select(k => (c, k))), o => new JsonObject
             {
@@ -74,10 +73,8 @@ internal static class ChoosePrinter
             }),
             ["written"] = isWritten,
             ["files"] = JsonPrinter.Array(changes.Select(c => c.Path)),
-        };
-        foreach (var (key, value) in DiagnosticPrinter.ToJson(after).ToList()) json[key] = value?.DeepClone();
-        return json;
-    }
+        },
+        after);
 
     private static string Name(Conflict conflict) => $"{Words.Of(conflict.Type)} {conflict.Name}";
 

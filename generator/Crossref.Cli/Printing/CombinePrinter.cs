@@ -32,9 +32,8 @@ internal static class CombinePrinter
         output.WriteLine(plan.Changes.Count == 0 ? "Nothing had to be written." : isDryRun ? "Nothing was written. Leave --dry-run out to do it." : plan.Changes.Count == 1 ? "1 file was written." : $"{plan.Changes.Count} files were written.");
     }
 
-    internal static JsonObject ToJson(CombinePlan plan, IReadOnlyList<Diagnostic> after, bool isDryRun)
-    {
-        var json = new JsonObject
+    internal static JsonObject ToJson(CombinePlan plan, IReadOnlyList<Diagnostic> after, bool isDryRun) => DiagnosticPrinter.AddTo(
+        new JsonObject
         {
             ["ours"] = plan.Ours,
             ["theirs"] = plan.Theirs,
@@ -50,10 +49,8 @@ internal static class CombinePrinter
                 ["why"] = d.Why,
             }),
             ["files"] = JsonPrinter.Array(plan.Changes.Select(c => c.Path)),
-        };
-        foreach (var (key, value) in DiagnosticPrinter.ToJson([.. plan.Diagnostics, .. after]).ToList()) json[key] = value?.DeepClone();
-        return json;
-    }
+        },
+        [.. plan.Diagnostics, .. after]);
 
     private static string Line(Decision decision)
     {

@@ -32,11 +32,14 @@ internal static class DiagnosticPrinter
         foreach (var diagnostic in diagnostics) output.WriteLine(DiagnosticText.Format(diagnostic));
     }
 
-    internal static JsonObject ToJson(IReadOnlyList<Diagnostic> diagnostics) => new()
+    internal static JsonObject ToJson(IReadOnlyList<Diagnostic> diagnostics) => AddTo([], diagnostics);
+
+    /// <summary>Adds what is wrong to a command's answer.</summary>
+    internal static JsonObject AddTo(JsonObject answer, IReadOnlyList<Diagnostic> diagnostics)
     {
-        ["errors"] = diagnostics.Count(d => d.Severity == Severity.Error),
-        ["warnings"] = diagnostics.Count(d => d.Severity == Severity.Warning),
-        ["diagnostics"] = JsonPrinter.Array(diagnostics, d => new JsonObject
+        answer["errors"] = diagnostics.Count(d => d.Severity == Severity.Error);
+        answer["warnings"] = diagnostics.Count(d => d.Severity == Severity.Warning);
+        answer["diagnostics"] = JsonPrinter.Array(diagnostics, d => new JsonObject
         {
             ["code"] = d.Code,
             ["severity"] = Words.Of(d.Severity),
@@ -45,8 +48,9 @@ internal static class DiagnosticPrinter
             ["column"] = d.Place.Column,
             ["message"] = d.Message,
             ["hint"] = d.Hint,
-        }),
-    };
+        });
+        return answer;
+    }
 
     internal static string Number(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
 }

@@ -49,24 +49,19 @@ internal static class ImportPrinter
         output.WriteLine(DiagnosticPrinter.Total(diagnostics));
     }
 
-    private static JsonObject ToJson(ImportPlan plan, string file, bool apply)
-    {
-        var found = DiagnosticPrinter.ToJson(plan.Diagnostics);
-        return new JsonObject
+    private static JsonObject ToJson(ImportPlan plan, string file, bool apply) => DiagnosticPrinter.AddTo(
+        new JsonObject
         {
             ["file"] = file,
             ["as"] = plan.Kind,
             ["read"] = plan.Written,
             ["columns"] = JsonPrinter.Array(plan.Columns, c => new JsonObject { ["column"] = c.Letter, ["heading"] = c.Heading, ["field"] = c.Field }),
-            ["errors"] = found["errors"]!.DeepClone(),
-            ["warnings"] = found["warnings"]!.DeepClone(),
-            ["diagnostics"] = found["diagnostics"]!.DeepClone(),
             ["new"] = JsonPrinter.Array(plan.New),
             ["known"] = JsonPrinter.Array(plan.Known),
             ["files"] = JsonPrinter.Array(plan.Changes.Select(c => c.Path)),
             ["written"] = apply && plan.Changes.Count > 0,
-        };
-    }
+        },
+        plan.Diagnostics);
 
     private static string Names(IReadOnlyList<string> ids) => string.Join(", ", ids.Take(MostNames)) + (ids.Count > MostNames ? $" and {ids.Count - MostNames} more" : "");
 }
