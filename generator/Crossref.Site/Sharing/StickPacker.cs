@@ -97,10 +97,10 @@ public sealed class StickPacker(string folder, IDisk disk)
                 $"{path} was {(named.Contains(path) ? "changed" : "put")} on the stick after it was packed",
                 $"It may hold a record that is nowhere else. Take it in first: crossref combine {folder}. Then {(named.Contains(path) ? "pack with --replace" : "take it off the stick and pack again")}. If it is damaged, delete it on the stick and pack again.");
         }
-        CheckOwner(plan, isUnfinished: named.Any(n => n.Count() > 1) || Directory.Exists(Path.Combine(_folder, SiteWriter.StagingName)) || !File.Exists(Path.Combine(_folder, StickLayout.Start)));
+        CheckRecords(plan, isUnfinished: named.Any(n => n.Count() > 1) || Directory.Exists(Path.Combine(_folder, SiteWriter.StagingName)) || !File.Exists(Path.Combine(_folder, StickLayout.Start)));
     }
 
-    private void CheckOwner(StickPlan plan, bool isUnfinished)
+    private void CheckRecords(StickPlan plan, bool isUnfinished)
     {
         var content = Path.Combine(_folder, StickLayout.Content);
         if (plan.Replaces || !Directory.Exists(content)) return;
